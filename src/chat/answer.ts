@@ -1,0 +1,43 @@
+export interface TableColumn {
+  readonly name: string;
+  readonly align: 'left' | 'right';
+}
+
+/** A part of an answer, in reading order. Text is plain: no markup, not escaped; surfaces escape. */
+export type Section =
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'list'; readonly heading?: string; readonly items: readonly string[] }
+  | { readonly kind: 'steps'; readonly heading?: string; readonly items: readonly string[] }
+  | {
+      readonly kind: 'table';
+      readonly heading?: string;
+      readonly columns: readonly TableColumn[];
+      readonly rows: readonly (readonly string[])[];
+    };
+
+/** A follow-up worth a button: what it shows and the words it says for the person. */
+export interface NextStep {
+  readonly label: string;
+  readonly says: string;
+}
+
+export interface Attachment {
+  readonly fileName: string;
+  readonly mediaType: string;
+  readonly content: string;
+}
+
+/** What a command answers, before any surface draws it. */
+export interface Answer {
+  /** The number first: one line that answers the question by itself. */
+  readonly title: string;
+  readonly sections: readonly Section[];
+  /** Short, specific to this answer. */
+  readonly cautions: readonly string[];
+  readonly next: readonly NextStep[];
+  readonly attachments?: readonly Attachment[];
+  /** `asker`: only the person who asked may see it (anything personal, allergies). */
+  readonly audience: 'asker' | 'channel';
+  /** The same figures for machines: keys carry units. */
+  readonly data: Readonly<Record<string, unknown>>;
+}

@@ -1,0 +1,73 @@
+import type { Kitchen } from '../kitchen/kitchen.ts';
+import { Problem } from '../nutrition/problem.ts';
+import type { Answer } from './answer.ts';
+import type { Command } from './command.ts';
+import { COMMANDS } from './commands/index.ts';
+import { type ConversationMemory, createConversationMemory } from './conversation.ts';
+import { read } from './reading/read.ts';
+import type { Request } from './request.ts';
+import type { Intent, Slots } from './slots.ts';
+
+/** What comes back for one request, whatever happened. A surface draws it; nothing is thrown. */
+export interface Reply {
+  readonly request: string;
+  readonly intent: Intent;
+  readonly slots: Slots;
+  readonly answer?: Answer;
+  readonly error?: { readonly code: string; readonly message: string; readonly hint: string };
+}
+
+export interface Chat {
+  ask(request: Request): Promise<Reply>;
+}
+
+/** How an unexpected failure is recorded; returns the id the person can quote. */
+export type ReportUnexpected = (error: unknown) => string;
+
+const byIntent = new Map<Intent, Command>(COMMANDS.map((command) => [command.intent, command]));
+
+/** The one way from text to answer, the same for every surface. */
+export function createChat(
+  kitchen: Kitchen,
+  reportUnexpected: ReportUnexpected,
+  memory: ConversationMemory = createConversationMemory(),
+): Chat {
+  return {
+    async ask(request) {
+      const conversation = memory.get(request.conversation);
+      const reading = read(request.text, { book: kitchen.book, conversation, nowMs: request.nowMs });
+      const said = { request: request.text, intent: reading.intent, slots: reading.slots };
+      try {
+        const command = byIntent.get(reading.intent);
+        if (!command) throw new Problem('not_understood', 'I did not understand that.', 'Type "help".');
+        if (!command.roles.includes(request.asker.role)) {
+          throw new Problem(
+            'not_allowed',
+            'That is for kitchen staff.',
+            'Ask your dietitian or the kitchen staff.',
+          );
+        }
+        const { answer, conversation: next } = await command.answers({
+          slots: reading.slots,
+          request,
+          kitchen,
+          conversation,
+        });
+        if (next) memory.set(request.conversation, next);
+        return { ...said, answer };
+      } catch (error) {
+        return { ...said, error: asError(error, reportUnexpected) };
+      }
+    },
+  };
+}
+
+function asError(error: unknown, reportUnexpected: ReportUnexpected): NonNullable<Reply['error']> {
+  if (error instanceof Problem) return { code: error.code, message: error.message, hint: error.hint };
+  const id = reportUnexpected(error);
+  return {
+    code: 'internal',
+    message: `Something went wrong on our side (${id}). Nothing was changed.`,
+    hint: 'Try again; if it stays, tell the kitchen staff this id.',
+  };
+}

@@ -1,0 +1,20 @@
+export type PersonRole = 'staff' | 'intern' | 'athlete' | 'guest';
+
+export interface Asker {
+  readonly role: PersonRole;
+  /** The kitchen's code for the person (WP-07) or the workspace's user id; never a name. */
+  readonly who: string;
+  readonly workspace: string;
+}
+
+/** One message from one person in one conversation at one instant. */
+export interface Request {
+  readonly text: string;
+  readonly asker: Asker;
+  /** Thread, direct message or terminal session: what a follow-up leans on. */
+  readonly conversation: string;
+  /** True where only the asker reads the answer: direct message, ephemeral reply, terminal. */
+  readonly isPrivate: boolean;
+  /** Epoch milliseconds, from the injected clock. */
+  readonly nowMs: number;
+}

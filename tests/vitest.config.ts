@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    root: new URL('..', import.meta.url).pathname,
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/e2e/**', 'node_modules/**'],
+    testTimeout: 20_000,
+    // Host zone must never matter; CI also runs the time tests under other zones.
+    env: { TZ: process.env.TZ ?? 'UTC' },
+  },
+});
