@@ -1,1 +1,69 @@
-process.stdout.write('Batchbell\n');
+import { createChat } from './chat/chat.ts';
+import { stoppedClock, systemClock } from './clock.ts';
+import { readConfig } from './config.ts';
+import type { Kitchen } from './kitchen/kitchen.ts';
+import { Problem } from './nutrition/problem.ts';
+import { openKitchen } from './open-kitchen.ts';
+import { createReporter } from './report.ts';
+import { type Options, readOptions, USAGE } from './terminal/options.ts';
+import { screenOf } from './terminal/paint.ts';
+import { createSession, type Session } from './terminal/session.ts';
+
+/** Exit codes: 0 answered, 1 the one request could not be answered, 2 started wrongly. */
+async function main(): Promise<number> {
+  const options = readOptions(process.argv.slice(2));
+  if (options.mode === 'usage') return say(USAGE);
+  const config = readConfig(process.env);
+  const kitchen = await kitchenFor(options);
+  const chat = createChat(kitchen, createReporter(config.logLevel));
+  const asker = { role: options.role, who: options.who, workspace: 'local' };
+  return atTerminal(options, kitchen, createSession(chat, kitchen.clock, asker));
+}
+
+async function kitchenFor(options: Options): Promise<Kitchen> {
+  const kitchen = openKitchen(systemClock);
+  if (options.now === undefined) return kitchen;
+  return { ...kitchen, clock: await stoppedClock(options.now, kitchen.book.settings.timeZone) };
+}
+
+async function atTerminal(options: Options, kitchen: Kitchen, session: Session): Promise<number> {
+  const screen = () => screenOf(process.stdout, process.env);
+  if (options.mode === 'once') {
+    const { paint } = await import('./terminal/paint.ts');
+    const reply = await session.ask(options.text);
+    say(paint(reply, screen()));
+    return reply.error ? 1 : 0;
+  }
+  if (options.mode === 'lines') {
+    const { answerLines, jsonOf, paragraphOf } = await import('./terminal/answer-lines.ts');
+    await answerLines(session, process.stdin, process.stdout, options.json ? jsonOf : paragraphOf(screen()));
+    return 0;
+  }
+  const { converse } = await import('./terminal/conversation.ts');
+  await converse(
+    session,
+    kitchen.book.settings.name,
+    { input: process.stdin, output: process.stdout },
+    screen,
+  );
+  return 0;
+}
+
+function say(text: string): number {
+  process.stdout.write(`${text}\n`);
+  return 0;
+}
+
+// A reader that has gone ("| head") is not an error of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(0);
+});
+
+try {
+  process.exitCode = await main();
+} catch (error) {
+  if (!(error instanceof Problem)) throw error;
+  process.stderr.write(`${error.message}\n${error.hint}\n`);
+  process.exitCode = 2;
+}

@@ -24,6 +24,12 @@ export interface Chat {
 /** How an unexpected failure is recorded; returns the id the person can quote. */
 export type ReportUnexpected = (error: unknown) => string;
 
+/** Longer than any request or pasted recipe; a bound on what the grammar ever sees. */
+const MOST_CHARACTERS = 4_000;
+
+/** Answered even at the head of a text that is too long. */
+const URGENT: ReadonlySet<Intent> = new Set(['emergency', 'medical']);
+
 const byIntent = new Map<Intent, Command>(COMMANDS.map((command) => [command.intent, command]));
 
 /** The one way from text to answer, the same for every surface. */
@@ -35,9 +41,11 @@ export function createChat(
   return {
     async ask(request) {
       const conversation = memory.get(request.conversation);
-      const reading = read(request.text, { book: kitchen.book, conversation, nowMs: request.nowMs });
+      const head = request.text.slice(0, MOST_CHARACTERS);
+      const reading = read(head, { book: kitchen.book, conversation, nowMs: request.nowMs });
       const said = { request: request.text, intent: reading.intent, slots: reading.slots };
       try {
+        if (!URGENT.has(reading.intent)) refuseUnreadable(request.text);
         const command = byIntent.get(reading.intent);
         if (!command) throw new Problem('not_understood', 'I did not understand that.', 'Type "help".');
         if (!command.roles.includes(request.asker.role)) {
@@ -60,6 +68,23 @@ export function createChat(
       }
     },
   };
+}
+
+function refuseUnreadable(text: string): void {
+  if (!/[\p{L}\p{N}\p{S}\p{P}]/u.test(text)) {
+    throw new Problem(
+      'empty_request',
+      'There is nothing to read.',
+      'Write a request, such as "40 oat bars" or "help".',
+    );
+  }
+  if (text.length > MOST_CHARACTERS) {
+    throw new Problem(
+      'too_long',
+      `That is ${text.length} characters; I read at most ${MOST_CHARACTERS}.`,
+      'Ask one thing at a time, such as "40 oat bars".',
+    );
+  }
 }
 
 function asError(error: unknown, reportUnexpected: ReportUnexpected): NonNullable<Reply['error']> {

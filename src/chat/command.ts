@@ -25,5 +25,7 @@ export interface Command {
   /** Roles that may use it; others get a `not_allowed` problem that says who to ask. */
   readonly roles: readonly PersonRole[];
   readonly help: { readonly line: string; readonly examples: readonly string[] };
+  /** It answers honestly but does not do the work yet; help lists it apart. */
+  readonly later?: true;
   answers(asked: Asked): Answered | Promise<Answered>;
 }

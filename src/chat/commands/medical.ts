@@ -1,0 +1,52 @@
+import type { KitchenSettings } from '../../nutrition/book.ts';
+import type { Command } from '../command.ts';
+import { ALL_ROLES } from '../roles.ts';
+import { MEDICAL_TOPICS, type MedicalTopic } from '../topics.ts';
+
+type Contacts = KitchenSettings['contacts'];
+
+/** Two lines a topic, kind and without a single figure: what we leave to whom. Common practice, no source. */
+const WORDS: Record<MedicalTopic, (to: Contacts) => string> = {
+  weight_loss: (to) =>
+    `I do not give weight or diet advice. ${cap(to.dietitian)} can talk it through with you in private, and that talk starts from what your body needs to train and recover.`,
+  dosing: (to) =>
+    `How much of a medicine or supplement to take is for ${to.physician} or ${to.dietitian} to say. Please ask before you take it.`,
+  diagnosis: (to) =>
+    `I cannot tell what is behind a symptom. Please tell ${to.athleticTrainer} or ${to.physician} today, even if it seems small.`,
+  injury: (to) =>
+    `An injury belongs with ${to.athleticTrainer} first. ${cap(to.dietitian)} can help with eating while you heal.`,
+  labs: (to) =>
+    `Lab results are for ${to.physician} to read with you. ${cap(to.dietitian)} can then help with food. Please keep results out of this chat.`,
+  disordered_eating: (to) =>
+    `Thank you for saying it. You do not have to handle this alone, and it is not a failing. ${cap(to.dietitian)}, ${to.physician} or ${to.athleticTrainer} will listen in private and help you, today if you want.`,
+  low_energy: (to) =>
+    `Feeling run down, dizzy or cold, missed periods or repeated injuries deserve a proper look. Please talk to ${to.physician} and ${to.dietitian} soon; in the meantime please do not cut back on eating.`,
+};
+
+const cap = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const isTopic = (topic: unknown): topic is MedicalTopic => MEDICAL_TOPICS.some((known) => known === topic);
+
+/** Hands a medical question over to the people licensed for it, in two or three lines. */
+export const medical: Command = {
+  intent: 'medical',
+  roles: ALL_ROLES,
+  help: { line: 'who to see about health, weight, injury or medicines', examples: [] },
+  answers({ slots, kitchen }) {
+    const { contacts, emergencyNumber } = kitchen.book.settings;
+    const topic = isTopic(slots.topic) ? slots.topic : 'diagnosis';
+    return {
+      answer: {
+        title: `That is a question for people who know you: ${contacts.dietitian}, ${contacts.physician}, ${contacts.athleticTrainer}.`,
+        sections: [
+          { kind: 'text', text: WORDS[topic](contacts) },
+          { kind: 'text', text: `If it is urgent, call ${emergencyNumber}.` },
+        ],
+        cautions: [],
+        next: [],
+        audience: 'asker',
+        data: { topic, contacts },
+      },
+    };
+  },
+};
