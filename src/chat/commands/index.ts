@@ -1,13 +1,47 @@
 import type { Command } from '../command.ts';
+import { balance } from './balance.ts';
+import { cost } from './cost.ts';
+import { counted } from './counted.ts';
 import { emergency } from './emergency.ts';
+import { fuel } from './fuel.ts';
+import { game } from './game.ts';
 import { createHelp } from './help.ts';
+import { made } from './made.ts';
 import { medical } from './medical.ts';
+import { plan } from './plan.ts';
+import { recipes } from './recipes/index.ts';
+import { remind } from './remind.ts';
+import { schedule } from './schedule.ts';
+import { served } from './served.ts';
+import { shop } from './shop.ts';
+import { stock } from './stock.ts';
+import { supplement } from './supplement.ts';
+import { temperature } from './temperature.ts';
+import { tossed } from './tossed.ts';
+import { trace } from './trace.ts';
 import { createUnknown } from './unknown.ts';
 
 /** Every command, in the order help lists them. */
 export const COMMANDS: readonly Command[] = [
+  recipes,
+  fuel,
+  supplement,
+  balance,
+  plan,
+  shop,
+  cost,
+  stock,
+  made,
+  served,
+  tossed,
+  counted,
+  temperature,
+  trace,
+  schedule,
+  game,
+  remind,
   createHelp(() => COMMANDS),
-  createUnknown(() => COMMANDS),
   medical,
   emergency,
+  createUnknown(() => COMMANDS),
 ];

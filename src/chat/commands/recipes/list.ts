@@ -1,0 +1,70 @@
+import { NEEDS, type Need } from '../../../nutrition/allergens.ts';
+import type { Book } from '../../../nutrition/book.ts';
+import { conflictsWith, type Verdict } from '../../../nutrition/conflict.ts';
+import type { Recipe } from '../../../nutrition/recipe.ts';
+import type { Answer, Section } from '../../answer.ts';
+import type { Slots } from '../../slots.ts';
+import { filterWords, matchesWords } from './filter-words.ts';
+
+/** The worst a recipe's foods say about a need decides; optional ingredients count, they may be in it. */
+const WORST_FIRST: readonly Verdict[] = ['conflict', 'advisory', 'ask', 'clear_by_label'];
+
+/** Every recipe, or those of a kind (`topic`) or for a need (`avoid`). */
+export function recipeList(book: Book, slots: Slots): Answer {
+  const words = filterWords(slots.topic);
+  const needs = needsOf(slots.avoid);
+  const ofKind = [...book.recipes.values()].filter((recipe) => matchesWords(recipe, words));
+  const verdicts = new Map(ofKind.map((recipe) => [recipe, verdictOn(recipe, needs, book)]));
+  const by = (verdict: Verdict) => ofKind.filter((recipe) => verdicts.get(recipe) === verdict);
+  const fitting = by('clear_by_label');
+  const asking = by('ask');
+  return {
+    title: titleOf(fitting.length, book.recipes.size, words, needs),
+    sections: [...listed(undefined, fitting), ...listed('Read a label or ask first', asking)],
+    cautions: needs.length > 0 ? [CROSS_CONTACT] : [],
+    next: nextFor(fitting[0]),
+    audience: needs.length > 0 ? 'asker' : 'channel',
+    data: {
+      recipes: fitting.map(({ id }) => id),
+      ...(needs.length > 0 ? { avoid: needs, askFirst: asking.map(({ id }) => id) } : {}),
+    },
+  };
+}
+
+const CROSS_CONTACT =
+  'Goes by ingredients and their labels only. Cross-contact in the kitchen is not checked; ask the dietitian.';
+
+function needsOf(avoid: unknown): Need[] {
+  const said: readonly unknown[] = Array.isArray(avoid) ? avoid : [];
+  return NEEDS.filter((need) => said.includes(need));
+}
+
+function verdictOn(recipe: Recipe, needs: readonly Need[], book: Book): Verdict {
+  const foods = recipe.lines.map((line) => book.foods.get(line.foodId));
+  const said = foods.flatMap((food) =>
+    needs.map((need): Verdict => (food ? conflictsWith(food, need) : 'ask')),
+  );
+  return WORST_FIRST.find((verdict) => said.includes(verdict)) ?? 'clear_by_label';
+}
+
+function titleOf(count: number, all: number, words: readonly string[], needs: readonly Need[]): string {
+  if (words.length === 0 && needs.length === 0)
+    return `${all} ${all === 1 ? 'recipe' : 'recipes'} in this kitchen.`;
+  const without = needs.map((need) => need.replaceAll('_', ' ')).join(' or ');
+  const what = [words.join(' '), without && `with no ${without} by ingredients and labels`]
+    .filter(Boolean)
+    .join(', ');
+  return `${count} of ${all} recipes: ${what}.`;
+}
+
+const listed = (heading: string | undefined, recipes: readonly Recipe[]): Section[] =>
+  recipes.length === 0 ? [] : [{ kind: 'list', ...(heading ? { heading } : {}), items: recipes.map(lineOf) }];
+
+const lineOf = (recipe: Recipe): string =>
+  `${recipe.title} (${recipe.kind.replaceAll('_', ' ')}, makes ${recipe.yieldPieces})`;
+
+const nextFor = (recipe: Recipe | undefined): Answer['next'] =>
+  (recipe ? [`recipe for ${recipe.title}`, `40 ${recipe.title}`] : ['recipes']).map((says) => ({
+    label: says,
+    says,
+  }));
