@@ -1,5 +1,5 @@
-import { once } from 'node:events';
 import type { Writable } from 'node:stream';
+import { pipeline } from 'node:stream/promises';
 import type { Reply } from '../chat/chat.ts';
 import { plainText } from '../chat/plain-text.ts';
 import { linesOf } from './lines.ts';
@@ -27,17 +27,20 @@ export const paragraphOf =
   (reply) =>
     `${paint(reply, screen)}\n`;
 
-/** Answers every line of `input` in order on `output`; waits when the reader is slow, stops when it has gone. */
+/** Answers every line of `input` in order on `output`, no faster than it is read; `output` stays open. */
 export async function answerLines(
   session: Session,
   input: AsyncIterable<Uint8Array>,
   output: Writable,
   draw: Draw,
 ): Promise<void> {
-  for await (const line of linesOf(input)) {
-    const text = `${draw(await session.ask(line))}\n`;
-    if (!output.write(text) && !output.destroyed)
-      await Promise.race([once(output, 'drain'), once(output, 'close')]);
-    if (output.destroyed) return;
-  }
+  await pipeline(answers(session, input, draw), output, { end: false });
+}
+
+async function* answers(
+  session: Session,
+  input: AsyncIterable<Uint8Array>,
+  draw: Draw,
+): AsyncGenerator<string> {
+  for await (const line of linesOf(input)) yield `${draw(await session.ask(line))}\n`;
 }
