@@ -1,0 +1,38 @@
+import type { Food, Portion } from '../food.ts';
+
+const PACKAGE_WORDS = new Set([
+  'jar',
+  'can',
+  'bottle',
+  'bag',
+  'box',
+  'container',
+  'carton',
+  'package',
+  'case',
+]);
+
+/**
+ * One package as it is bought, read from its price: "16 oz jar" is one jar; of "12 x 16 oz jar" one jar is a
+ * twelfth of the case. A package is only meant when its own word is said.
+ */
+export function packagePortion(food: Food, unitId: string): Portion | undefined {
+  const price = food.price;
+  if (!price || !PACKAGE_WORDS.has(unitId) || !(price.packageG > 0)) return undefined;
+  const inCase = /^\s*(\d{1,4})\s*[x×]\s/.exec(price.packageName);
+  const count = Number(inCase?.[1] ?? 1);
+  if (unitId === 'case') return inCase ? { unit: 'case', massG: price.packageG } : undefined;
+  const named = new RegExp(`\\b${unitId}s?\\b`, 'i').test(price.packageName);
+  if (!named && unitId !== 'package') return undefined;
+  return { unit: unitId, massG: price.packageG / Math.max(count, 1) };
+}
+
+/** One serving as the label prints it; also one scoop when the serving is named in scoops ("2 scoops (40 g)"). */
+export function servingPortion(food: Food, unitId: string): Portion | undefined {
+  const label = food.product;
+  if (!label || !(label.servingG > 0)) return undefined;
+  if (unitId === 'serving') return { unit: 'serving', massG: label.servingG };
+  const named = new RegExp(`(?:(\\d+(?:\\.\\d+)?)\\s*)?\\b${unitId}s?\\b`, 'i').exec(label.servingName);
+  if (!named || unitId !== 'scoop') return undefined;
+  return { unit: 'scoop', massG: label.servingG / Number(named[1] ?? 1) };
+}
