@@ -1,0 +1,66 @@
+import { App, type Receiver } from '@slack/bolt';
+import type { Chat } from '../chat/chat.ts';
+import type { Clock } from '../kitchen/kitchen.ts';
+import { ackAtOnce } from './ack-at-once.ts';
+import { createAnswering } from './answering.ts';
+import { clientOptions } from './client.ts';
+import { errorCode } from './errors.ts';
+import { createInFlight, type InFlight } from './in-flight.ts';
+import { listen } from './listeners/index.ts';
+import { boltLogger, type Log } from './log.ts';
+import { createRoles, type RoleList } from './roles.ts';
+import { createSeen, type Seen } from './seen.ts';
+
+/** Who the bot is in its workspace, from `auth.test`. */
+export interface BotIdentity {
+  readonly token: string;
+  readonly botId: string;
+  readonly botUserId: string;
+}
+
+export interface SlackAppParts {
+  readonly receiver: Receiver;
+  readonly identity: BotIdentity;
+  readonly chat: Chat;
+  readonly clock: Clock;
+  readonly log: Log;
+  readonly roleList: RoleList;
+  readonly apiUrl?: string;
+  /** Absent: remembered in this process. */
+  readonly seen?: Seen;
+  readonly wait?: (ms: number) => Promise<void>;
+}
+
+export interface SlackApp {
+  readonly app: App;
+  readonly inFlight: InFlight;
+}
+
+const sleep = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
+
+/** The Bolt app with everything it listens to, ready to start; the transport is whatever `receiver` is. */
+export async function createSlackApp(parts: SlackAppParts): Promise<SlackApp> {
+  const { receiver, identity, chat, clock, log } = parts;
+  const app = new App({
+    receiver,
+    token: identity.token,
+    botId: identity.botId,
+    botUserId: identity.botUserId,
+    tokenVerificationEnabled: false,
+    deferInitialization: true,
+    convoStore: false,
+    extendedErrorHandler: true,
+    clientOptions: clientOptions(parts.apiUrl),
+    logger: boltLogger(log),
+  });
+  const inFlight = createInFlight();
+  const roles = createRoles(parts.roleList, clock, log);
+  const answering = createAnswering({ chat, clock, roles, log, wait: parts.wait ?? sleep });
+  app.use(ackAtOnce);
+  listen(app, { answering, inFlight, seen: parts.seen ?? createSeen(clock) });
+  app.error(async (failure: { error: Error }) => {
+    log.error({ code: errorCode(failure.error) }, 'a listener failed');
+  });
+  await app.init();
+  return { app, inFlight };
+}

@@ -1,0 +1,37 @@
+import type { Answering, Said } from '../answering.ts';
+import type { InFlight } from '../in-flight.ts';
+import type { Seen } from '../seen.ts';
+
+/** What every listener needs. */
+export interface Desk {
+  readonly answering: Answering;
+  readonly inFlight: InFlight;
+  readonly seen: Seen;
+}
+
+/** Answers what was said, unless one of its keys was seen before; a stop waits for it. */
+export function answerOnce(
+  desk: Desk,
+  said: Said,
+  keys: readonly (readonly [string, number])[],
+): Promise<void> {
+  return desk.inFlight.track(answerUnseen(desk, said, keys));
+}
+
+async function answerUnseen(
+  desk: Desk,
+  said: Said,
+  keys: readonly (readonly [string, number])[],
+): Promise<void> {
+  for (const [key, forMs] of keys) {
+    if (!(await desk.seen.isFirst(`${said.place.workspace}:${key}`, forMs))) return;
+  }
+  await desk.answering.answer(said);
+}
+
+/** Slack resends an event for up to a day, and then some. */
+export const EVENT_REMEMBERED_MS = 25 * 60 * 60_000;
+/** A signed request is refused after five minutes, so a replay comes within them. */
+export const TRIGGER_REMEMBERED_MS = 10 * 60_000;
+/** Two presses within this are one impatient finger. */
+export const PRESS_REMEMBERED_MS = 3_000;

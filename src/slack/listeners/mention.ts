@@ -1,0 +1,29 @@
+import type { AllMiddlewareArgs, SlackEventMiddlewareArgs } from '@slack/bolt';
+import { incomingText } from '../incoming-text.ts';
+import { answerOnce, type Desk, EVENT_REMEMBERED_MS } from './desk.ts';
+
+type Mention = SlackEventMiddlewareArgs<'app_mention'> & AllMiddlewareArgs;
+
+/** A mention in a channel: answered in its thread, private things to the asker alone. */
+export const answerMention =
+  (desk: Desk) =>
+  async ({ event, body, client, context }: Mention): Promise<void> => {
+    if (!event.user || event.bot_id || event.edited || event.subtype) return;
+    const place = {
+      workspace: context.teamId ?? body.team_id,
+      channel: event.channel,
+      user: event.user,
+      thread: event.thread_ts ?? event.ts,
+      isOwnDirectMessage: false,
+    };
+    const homeWorkspace = event.user_team ?? event.source_team ?? event.team;
+    const text = incomingText(event.text, context.botUserId);
+    await answerOnce(
+      desk,
+      { text, place, client, manner: 'aloud', ...(homeWorkspace ? { homeWorkspace } : {}) },
+      [
+        [`event:${body.event_id}`, EVENT_REMEMBERED_MS],
+        [`message:${event.channel}:${event.ts}`, EVENT_REMEMBERED_MS],
+      ],
+    );
+  };

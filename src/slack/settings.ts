@@ -1,0 +1,13 @@
+/** What a workspace's administrator decides, once; read from the environment by `src/config.ts`. */
+export interface SlackSettings {
+  readonly botToken: string;
+  /** Needed for HTTP; absent when only Socket Mode is used. */
+  readonly signingSecret?: string;
+  /** Present: Socket Mode. */
+  readonly appToken?: string;
+  /** Another address for Slack's API: a government workspace, or a test at the wire. */
+  readonly apiUrl?: string;
+  /** Member ids (U…) of kitchen staff and of interns; everyone else is an athlete or a guest. */
+  readonly staff?: readonly string[];
+  readonly interns?: readonly string[];
+}
