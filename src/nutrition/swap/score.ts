@@ -1,0 +1,67 @@
+import { ROLES, type Role } from '../food.ts';
+import { affinity } from './form.ts';
+import { type Candidate, MAKE_UP } from './table.ts';
+
+/** What of the recipe and its kitchen bears on a choice. */
+export interface Setting {
+  /** Nothing is baked after mixing, so everything must be ready to eat. */
+  readonly noBake: boolean;
+  readonly savory: boolean;
+  readonly roomStorage: boolean;
+  /** Foods the kitchen's recipes already use. */
+  readonly inKitchen: ReadonlySet<string>;
+  /** Foods already in this recipe. */
+  readonly inRecipe: ReadonlySet<string>;
+}
+
+/** One less half the summed difference of known figures per gram: 1 is the same make-up. */
+export function likeness(a: Candidate, b: Candidate): number {
+  let difference = 0;
+  for (let i = 0; i < MAKE_UP.length; i++) {
+    const d = Math.abs((a.makeUp[i] ?? 0) - (b.makeUp[i] ?? 0));
+    if (!Number.isNaN(d)) difference += d;
+  }
+  return 1 - Math.min(1, difference / 2);
+}
+
+const bitCount = (bits: number): number => {
+  let count = 0;
+  for (let rest = bits; rest !== 0; rest &= rest - 1) count++;
+  return count;
+};
+
+/**
+ * How well a cook would like `to` in the place of `from`; `undefined` when not at all. The weights are judgment
+ * (common practice, no source): form first, then make-up, then what the kitchen has, then flavor.
+ */
+export function scoreOf(from: Candidate, to: Candidate, role: Role, setting: Setting): number | undefined {
+  if (to === from || (setting.noBake && !to.readyToEat)) return undefined;
+  if (to.savory && !from.savory && !setting.savory) return undefined;
+  const near = affinity(from.form, to.form);
+  const alike = likeness(from, to);
+  if (near === 0 || !sameSpecial(from, to, role, alike)) return undefined;
+  const shared = bitCount(from.roles & to.roles) / Math.max(1, bitCount(from.roles | to.roles));
+  let score = 4 * near + 2 * alike + 0.6 * shared;
+  if (setting.inKitchen.has(to.food.id)) score += 0.4;
+  if (to.food.allergenBasis === 'label') score += 0.2;
+  if (to.food.price) score += 0.1;
+  if (setting.inRecipe.has(to.food.id)) score -= 0.4;
+  if (setting.roomStorage && to.food.storage === 'cold') score -= 0.6;
+  if (to.flavor !== undefined && to.flavor !== from.flavor) score -= from.flavor === undefined ? 0.6 : 0.4;
+  if (to.savory !== from.savory) score -= 0.5;
+  score -= 0.3 * bitCount(to.majors & ~from.majors);
+  return score;
+}
+
+/** Leavening, salt and catch-all forms are too unlike inside to be swapped on form alone. */
+function sameSpecial(from: Candidate, to: Candidate, role: Role, alike: number): boolean {
+  if (from.form === 'leavening') return kindOfLeavening(from) === kindOfLeavening(to);
+  if (from.form === 'other' || from.form === 'sauce') return alike > 0.8 && from.food.group === to.food.group;
+  if (from.form === 'spice' || from.form === 'extract') return role === 'flavor' && from.savory === to.savory;
+  return true;
+}
+
+const kindOfLeavening = (c: Candidate): string | undefined =>
+  /soda|powder|yeast/i.exec(c.food.name)?.[0].toLowerCase();
+
+export const roleBit = (role: Role): number => 1 << ROLES.indexOf(role);
