@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Problem } from './nutrition/problem.ts';
+import type { SlackSettings } from './slack/settings.ts';
 
 const LOG_LEVELS = ['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'] as const;
 
@@ -7,12 +8,21 @@ const LOG_LEVELS = ['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'
 const set = (value: unknown): unknown => (value === '' ? undefined : value);
 const optional = <T extends z.ZodType>(schema: T) => z.preprocess(set, schema.optional());
 
+const memberIds = z
+  .string()
+  .transform((list) => list.split(/[\s,]+/).filter((id) => id !== ''))
+  .pipe(
+    z.array(z.string().regex(/^[UW][A-Z0-9]{2,}$/, 'must be member ids like U012AB3CD, with commas between')),
+  );
+
 const Environment = z
   .object({
     SLACK_BOT_TOKEN: optional(z.string().startsWith('xoxb-', 'must start with xoxb-')),
     SLACK_SIGNING_SECRET: optional(z.string().min(1)),
     SLACK_APP_TOKEN: optional(z.string().startsWith('xapp-', 'must start with xapp-')),
     SLACK_API_URL: optional(z.url({ protocol: /^https?$/, error: 'must be an http or https address' })),
+    SLACK_STAFF: optional(memberIds),
+    SLACK_INTERNS: optional(memberIds),
     PORT: optional(
       z.coerce
         .number('must be a whole number from 0 to 65535')
@@ -33,19 +43,9 @@ const Environment = z
     message: 'is needed with SLACK_BOT_TOKEN (or SLACK_APP_TOKEN for Socket Mode)',
   });
 
-export interface SlackConfig {
-  readonly botToken: string;
-  /** Needed for HTTP; absent when only Socket Mode is used. */
-  readonly signingSecret?: string;
-  /** Present: Socket Mode. */
-  readonly appToken?: string;
-  /** Another address for Slack's API, for tests at the wire. */
-  readonly apiUrl?: string;
-}
-
 export interface Config {
   /** Absent: the terminal is the surface. */
-  readonly slack?: SlackConfig;
+  readonly slack?: SlackSettings;
   readonly port: number;
   /** Absent: SQLite in a file. */
   readonly databaseUrl?: string;
@@ -60,10 +60,10 @@ export interface Config {
 export function readConfig(environment: Readonly<Record<string, string | undefined>>): Config {
   const read = Environment.safeParse(environment);
   if (!read.success) {
-    const lines = read.error.issues.map((issue) => `  ${issue.path.join('.')} ${issue.message}`);
+    const lines = new Set(read.error.issues.map((issue) => `  ${String(issue.path[0])} ${issue.message}`));
     throw new Problem(
       'bad_option',
-      `The environment is not right:\n${lines.join('\n')}`,
+      `The environment is not right:\n${[...lines].join('\n')}`,
       'Set these variables again and restart. README.md lists what each one holds.',
     );
   }
@@ -76,11 +76,13 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
   };
 }
 
-function slackOf(botToken: string, env: z.infer<typeof Environment>): SlackConfig {
+function slackOf(botToken: string, env: z.infer<typeof Environment>): SlackSettings {
   return {
     botToken,
     ...(env.SLACK_SIGNING_SECRET ? { signingSecret: env.SLACK_SIGNING_SECRET } : {}),
     ...(env.SLACK_APP_TOKEN ? { appToken: env.SLACK_APP_TOKEN } : {}),
+    ...(env.SLACK_STAFF ? { staff: env.SLACK_STAFF } : {}),
+    ...(env.SLACK_INTERNS ? { interns: env.SLACK_INTERNS } : {}),
     ...(env.SLACK_API_URL ? { apiUrl: env.SLACK_API_URL } : {}),
   };
 }

@@ -64,6 +64,17 @@ describe('the environment', () => {
     expect(refusal({ PORT: port })).toContain('PORT must be a whole number from 0 to 65535');
   });
 
+  test('member ids are a list with commas or spaces', () => {
+    const slack = { SLACK_BOT_TOKEN: 'xoxb-1', SLACK_SIGNING_SECRET: 'abc' };
+    expect(readConfig({ ...slack, SLACK_STAFF: 'U012AB3CD, U9X', SLACK_INTERNS: 'W01' }).slack).toMatchObject(
+      {
+        staff: ['U012AB3CD', 'U9X'],
+        interns: ['W01'],
+      },
+    );
+    expect(refusal({ ...slack, SLACK_STAFF: '@jo, U1, maria' })).toContain('SLACK_STAFF must be member ids');
+  });
+
   test('a bot token alone does not say how Slack reaches us', () => {
     expect(refusal({ SLACK_BOT_TOKEN: 'xoxb-1' })).toContain('SLACK_SIGNING_SECRET');
   });
