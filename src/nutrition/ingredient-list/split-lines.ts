@@ -10,6 +10,9 @@ export interface SplitList {
 const YIELD =
   /(?:^|[\s,;.(])(?:and\s+)?(?:makes?|yields?|yield:?|cut in(?:to)?|serves|divided into)\s*:?\s*(?:about\s+)?(\d{1,6})(?!\s*(?:cups?|tbsp|tsp|g|oz|lb|x)\b)(?:\s+(?:bars?|bites?|pieces?|balls?|servings?|squares?|muffins?|cups?|people|portions?|rolls?|cookies))?[).]?(?=$|[\s,;.])/i;
 
+/** What a separator leaves hanging at either end of a line. */
+const LOOSE_ENDS = /^(?:[\s,+&]|(?:and|plus|with)\s)+|(?:[\s,+&.]|\s(?:and|plus|with))+$/gi;
+
 const AMOUNT_START = /^(?:~|about\s+)?(?:\d|\.\d|[½⅓⅔¼¾⅕-⅞])/;
 const AMOUNT_WORD =
   /^(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|dozen|half|quarter|pinch|dash)\s/i;
@@ -25,7 +28,7 @@ export function splitLines(text: string, isFood: IsFood): SplitList {
   const lines = list
     .split(/[\r\n;]+/)
     .flatMap((part) => splitPart(part.trim(), isFood))
-    .map((line) => line.replace(/^(?:[\s,+&]|(?:and|plus|with)\s)+|[\s,+&.]+$/gi, ''))
+    .map((line) => line.replace(LOOSE_ENDS, ''))
     .filter((line) => /[\p{L}\d]/u.test(line));
   const pieces = yieldMatch ? Number(yieldMatch[1]) : 0;
   return { lines, ...(pieces > 0 && { pieces }) };
