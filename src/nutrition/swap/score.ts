@@ -49,7 +49,7 @@ export function scoreOf(from: Candidate, to: Candidate, role: Role, setting: Set
   if (setting.roomStorage && to.food.storage === 'cold') score -= 0.6;
   if (to.flavor !== undefined && to.flavor !== from.flavor) score -= from.flavor === undefined ? 0.6 : 0.4;
   if (to.savory !== from.savory) score -= 0.5;
-  score -= 0.3 * bitCount(to.majors & ~from.majors);
+  score -= 0.1 * bitCount(to.majors & ~from.majors);
   return score;
 }
 
