@@ -14,12 +14,15 @@ export interface Setting {
   readonly inRecipe: ReadonlySet<string>;
 }
 
-/** One less half the summed difference of known figures per gram: 1 is the same make-up. */
+/** Protein counts double: it is what the snack is made for. */
+const WEIGHTS = MAKE_UP.map((key) => (key === 'proteinG' ? 2 : 1));
+
+/** One less half the weighted difference of known figures per gram: 1 is the same make-up. */
 export function likeness(a: Candidate, b: Candidate): number {
   let difference = 0;
   for (let i = 0; i < MAKE_UP.length; i++) {
     const d = Math.abs((a.makeUp[i] ?? 0) - (b.makeUp[i] ?? 0));
-    if (!Number.isNaN(d)) difference += d;
+    if (!Number.isNaN(d)) difference += d * (WEIGHTS[i] ?? 1);
   }
   return 1 - Math.min(1, difference / 2);
 }
@@ -49,7 +52,7 @@ export function scoreOf(from: Candidate, to: Candidate, role: Role, setting: Set
   if (setting.roomStorage && to.food.storage === 'cold') score -= 0.6;
   if (to.flavor !== undefined && to.flavor !== from.flavor) score -= from.flavor === undefined ? 0.6 : 0.4;
   if (to.savory !== from.savory) score -= 0.5;
-  score -= 0.1 * bitCount(to.majors & ~from.majors);
+  score -= 0.04 * bitCount(to.majors & ~from.majors);
   return score;
 }
 
