@@ -1,0 +1,73 @@
+import { setTimeout } from 'node:timers/promises';
+import Database from 'better-sqlite3';
+import {
+  CompiledQuery,
+  type DatabaseConnection,
+  type Dialect,
+  SqliteAdapter,
+  SqliteDialect,
+  type SqliteDialectConfig,
+  SqliteDriver,
+} from 'kysely';
+
+const BUSY_TIMEOUT_MS = 5_000;
+const BUSY_PAUSE_MS = 10;
+
+/**
+ * Takes the write lock at `begin`: a read that later writes would otherwise fail at once against another process.
+ * Waiting for the lock is done here, in turns, because SQLite's own wait would stop the whole process.
+ */
+class ImmediateSqliteDriver extends SqliteDriver {
+  override async beginTransaction(connection: DatabaseConnection): Promise<void> {
+    const giveUpAt = performance.now() + BUSY_TIMEOUT_MS;
+    for (;;) {
+      try {
+        await connection.executeQuery(CompiledQuery.raw('pragma busy_timeout = 0'));
+        await connection.executeQuery(CompiledQuery.raw('begin immediate'));
+        return;
+      } catch (error) {
+        if (!isBusy(error) || performance.now() > giveUpAt) throw error;
+      } finally {
+        await connection.executeQuery(CompiledQuery.raw(`pragma busy_timeout = ${BUSY_TIMEOUT_MS}`));
+      }
+      await setTimeout(BUSY_PAUSE_MS);
+    }
+  }
+}
+
+function isBusy(error: unknown): boolean {
+  return error instanceof Database.SqliteError && error.code.startsWith('SQLITE_BUSY');
+}
+
+/** SQLite does roll back DDL, so migrations run in one transaction and two starting processes queue up. */
+class TransactionalSqliteAdapter extends SqliteAdapter {
+  override get supportsTransactionalDdl(): boolean {
+    return true;
+  }
+}
+
+class ImmediateSqliteDialect extends SqliteDialect {
+  readonly #config: SqliteDialectConfig;
+  constructor(config: SqliteDialectConfig) {
+    super(config);
+    this.#config = config;
+  }
+  override createDriver(): ImmediateSqliteDriver {
+    return new ImmediateSqliteDriver(this.#config);
+  }
+  override createAdapter(): TransactionalSqliteAdapter {
+    return new TransactionalSqliteAdapter();
+  }
+}
+
+/**
+ * A SQLite file that several processes may share: write-ahead log, and `synchronous = full` so that what was
+ * acknowledged survives a power cut. better-sqlite3 blocks the process while it waits for a lock.
+ */
+export function sqliteDialect(file: string): { dialect: Dialect; handle: Database.Database } {
+  const handle = new Database(file, { timeout: BUSY_TIMEOUT_MS });
+  handle.pragma('journal_mode = wal');
+  handle.pragma('synchronous = full');
+  handle.pragma('foreign_keys = on');
+  return { dialect: new ImmediateSqliteDialect({ database: handle }), handle };
+}

@@ -1,0 +1,102 @@
+/** The tables as Kysely sees them. Instants are epoch milliseconds (`_ms`), dates are YYYY-MM-DD text (`_date`, `use_by`). */
+export interface Schema {
+  events: EventsTable;
+  batches: BatchesTable;
+  batch_lots: BatchLotsTable;
+  holdings: HoldingsTable;
+  movements: MovementsTable;
+  readings: ReadingsTable;
+  openings: OpeningsTable;
+}
+
+/** What happened, one row an action, append-only. `reverses` names the event this one takes back. */
+export interface EventsTable {
+  workspace: string;
+  id: string;
+  kind: string;
+  who: string;
+  at_ms: number;
+  recorded_ms: number;
+  /** The request that caused it: the same request twice records once. */
+  request_key: string | null;
+  reverses: string | null;
+  note: string | null;
+}
+
+/** What was made, frozen at that moment. */
+export interface BatchesTable {
+  workspace: string;
+  id: string;
+  /** Short code people can say: B17. */
+  code: string;
+  event_id: string;
+  recipe_id: string;
+  recipe_title: string;
+  recipe_version: string;
+  variant: string | null;
+  piece_unit: string;
+  pieces: number;
+  made_ms: number;
+  made_date: string;
+  set_until_ms: number | null;
+  /** JSON: ingredients and allergens as they were. */
+  facts: string;
+}
+
+export interface BatchLotsTable {
+  workspace: string;
+  batch_id: string;
+  food_id: string;
+  lot: string;
+}
+
+/**
+ * Pieces of one batch that share one history (place, days used, use-by). Never changed: a move makes a new holding,
+ * and what is in each is the sum of its movements.
+ */
+export interface HoldingsTable {
+  workspace: string;
+  id: string;
+  batch_id: string;
+  event_id: string;
+  location: string;
+  /** fridge, freezer, room or out (time as control). */
+  state: string;
+  since_ms: number;
+  since_date: string;
+  /** Calendar days of the date mark used up before `since_date`. */
+  days_used: number;
+  /** Last day it may be served; null while frozen or when only a clock governs. */
+  use_by: string | null;
+  /** For what is out of temperature control: throw out at this instant. */
+  discard_at_ms: number | null;
+  thawed: number;
+}
+
+export interface MovementsTable {
+  workspace: string;
+  event_id: string;
+  holding_id: string;
+  /** Signed. */
+  pieces: number;
+}
+
+export interface ReadingsTable {
+  workspace: string;
+  event_id: string;
+  location: string;
+  at_ms: number;
+  temp_f: number;
+  /** What was done about it, in the reader's words. */
+  action: string | null;
+}
+
+/** An ingredient package opened: its own date mark may come first. */
+export interface OpeningsTable {
+  workspace: string;
+  event_id: string;
+  food_id: string;
+  lot: string | null;
+  opened_date: string;
+  use_by: string | null;
+}
