@@ -8,7 +8,7 @@ const LEAVE = /^\s*(quit|exit|bye|:q)\s*$/i;
 
 /** The three lines a newcomer needs. */
 export const greeting = (kitchenName: string): readonly string[] => [
-  `This is the kitchen of the ${kitchenName}. Ask the way you would text a colleague.`,
+  `This is the ${kitchenName} kitchen. Ask as you would text a colleague.`,
   'Try: "40 oat bars", "nut free?", "macros oat bar cut into 8", "out of milk".',
   '"help" shows more. "quit" or Ctrl-D leaves.',
 ];
@@ -34,9 +34,10 @@ export async function converse(
   prompt.on('SIGINT', () => prompt.close());
   prompt.prompt();
   for await (const line of prompt) {
-    if (LEAVE.test(line)) break;
+    if (LEAVE.test(line)) return prompt.close();
     if (line.trim() !== '') say(`${paint(await session.ask(line), screen())}\n`);
     prompt.prompt();
   }
-  prompt.close();
+  // Ctrl-D leaves the cursor behind the prompt; what the shell writes next starts on its own line.
+  if (streams.output.isTTY) say('');
 }

@@ -38,5 +38,7 @@ export function paint(reply: Reply, screen: Screen): string {
 
 function inked(line: TextLine, screen: Screen): string {
   const style = STYLES[line.part];
-  return screen.color && style && line.text !== '' ? styleText(style, line.text) : line.text;
+  if (!screen.color || !style || line.text === '') return line.text;
+  // The screen has been looked at already; this call must not judge the stream a second time.
+  return styleText(style, line.text, { validateStream: false });
 }

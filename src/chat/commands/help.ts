@@ -42,7 +42,7 @@ function overview(usable: readonly Command[]): Answer {
       ? [{ kind: 'text', text: `Not yet: ${later.join(', ')}. Ask anyway to hear what works today.` }]
       : [];
   return {
-    title: 'Ask the way you would text a colleague.',
+    title: 'Ask as you would text a colleague.',
     sections: [
       ...sections.filter((section) => section.kind !== 'list' || section.items.length > 0),
       ...coming,
