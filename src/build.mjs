@@ -1,11 +1,11 @@
-// Bundles our own code into dist/, packages left outside: one file to read at start-up instead of a hundred.
-import { existsSync } from 'node:fs';
+// Bundles our own code into dist/, packages left outside: a few files to read at start-up instead of a hundred.
+import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { build } from 'esbuild';
 
 const entryPoints = { main: 'src/main.ts' };
 if (existsSync('tests/bench/main.ts')) entryPoints.bench = 'tests/bench/main.ts';
 
-await build({
+const { metafile } = await build({
   entryPoints,
   outdir: 'dist',
   bundle: true,
@@ -16,4 +16,10 @@ await build({
   target: 'node20',
   sourcemap: true,
   logLevel: 'warning',
+  metafile: true,
 });
+
+// Chunks are named by their content; those of earlier builds are never loaded again.
+for (const file of readdirSync('dist')) {
+  if (!(`dist/${file}` in metafile.outputs)) rmSync(`dist/${file}`, { recursive: true });
+}
