@@ -13,7 +13,7 @@ import { createSession, type Session } from './terminal/session.ts';
 async function main(): Promise<number> {
   const options = readOptions(process.argv.slice(2));
   if (options.mode === 'usage') return say(USAGE);
-  const config = readConfig(process.env);
+  const config = await readConfig(process.env);
   const kitchen = await kitchenFor(options);
   const chat = createChat(kitchen, createReporter(config.logLevel));
   const asker = { role: options.role, who: options.who, workspace: 'local' };

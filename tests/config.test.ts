@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { readConfig } from '../src/config.ts';
 
-const refusal = (environment: Record<string, string>): string => {
+const refusal = async (environment: Record<string, string>): Promise<string> => {
   try {
-    readConfig(environment);
+    await readConfig(environment);
   } catch (error) {
     return String(error instanceof Error ? error.message : error);
   }
@@ -11,20 +11,20 @@ const refusal = (environment: Record<string, string>): string => {
 };
 
 describe('the environment', () => {
-  test('may be empty: the terminal needs nothing', () => {
-    expect(readConfig({})).toEqual({ port: 3000, logLevel: 'info' });
+  test('may be empty: the terminal needs nothing', async () => {
+    expect(await readConfig({})).toEqual({ port: 3000, logLevel: 'info' });
   });
 
-  test('an empty variable is one that is not set', () => {
-    expect(readConfig({ SLACK_BOT_TOKEN: '', PORT: '', DATABASE_URL: '' })).toEqual({
+  test('an empty variable is one that is not set', async () => {
+    expect(await readConfig({ SLACK_BOT_TOKEN: '', PORT: '', DATABASE_URL: '' })).toEqual({
       port: 3000,
       logLevel: 'info',
     });
   });
 
-  test('a whole one is read', () => {
+  test('a whole one is read', async () => {
     expect(
-      readConfig({
+      await readConfig({
         SLACK_BOT_TOKEN: 'xoxb-1',
         SLACK_SIGNING_SECRET: 'abc',
         SLACK_APP_TOKEN: 'xapp-1',
@@ -46,8 +46,8 @@ describe('the environment', () => {
     });
   });
 
-  test('everything wrong is told at once, by name, without repeating a secret', () => {
-    const message = refusal({
+  test('everything wrong is told at once, by name, without repeating a secret', async () => {
+    const message = await refusal({
       SLACK_BOT_TOKEN: 'hunter2',
       SLACK_APP_TOKEN: 'hunter2',
       PORT: '70000',
@@ -60,22 +60,24 @@ describe('the environment', () => {
     expect(message).not.toContain('hunter2');
   });
 
-  test.each(['eighty', '-1', '1.5', 'NaN', 'Infinity'])('PORT=%s is refused', (port) => {
-    expect(refusal({ PORT: port })).toContain('PORT must be a whole number from 0 to 65535');
+  test.each(['eighty', '-1', '1.5', 'NaN', 'Infinity'])('PORT=%s is refused', async (port) => {
+    expect(await refusal({ PORT: port })).toContain('PORT must be a whole number from 0 to 65535');
   });
 
-  test('member ids are a list with commas or spaces', () => {
+  test('member ids are a list with commas or spaces', async () => {
     const slack = { SLACK_BOT_TOKEN: 'xoxb-1', SLACK_SIGNING_SECRET: 'abc' };
-    expect(readConfig({ ...slack, SLACK_STAFF: 'U012AB3CD, U9X', SLACK_INTERNS: 'W01' }).slack).toMatchObject(
-      {
-        staff: ['U012AB3CD', 'U9X'],
-        interns: ['W01'],
-      },
+    expect(
+      (await readConfig({ ...slack, SLACK_STAFF: 'U012AB3CD, U9X', SLACK_INTERNS: 'W01' })).slack,
+    ).toMatchObject({
+      staff: ['U012AB3CD', 'U9X'],
+      interns: ['W01'],
+    });
+    expect(await refusal({ ...slack, SLACK_STAFF: '@jo, U1, maria' })).toContain(
+      'SLACK_STAFF must be member ids',
     );
-    expect(refusal({ ...slack, SLACK_STAFF: '@jo, U1, maria' })).toContain('SLACK_STAFF must be member ids');
   });
 
-  test('a bot token alone does not say how Slack reaches us', () => {
-    expect(refusal({ SLACK_BOT_TOKEN: 'xoxb-1' })).toContain('SLACK_SIGNING_SECRET');
+  test('a bot token alone does not say how Slack reaches us', async () => {
+    expect(await refusal({ SLACK_BOT_TOKEN: 'xoxb-1' })).toContain('SLACK_SIGNING_SECRET');
   });
 });
