@@ -58,11 +58,13 @@ export interface Recipe {
   readonly title: string;
   readonly aliases: readonly string[];
   readonly kind: RecipeKind;
-  /** Calendar date of this version, YYYY-MM-DD. */
+  /** Calendar date of this version, YYYY-MM-DD; '' when the card gives none. */
   readonly version: string;
   readonly yieldPieces: number;
   /** One word for a piece: bar, bite, cup, jar, serving, muffin, roll. */
   readonly pieceUnit: string;
+  /** What one piece is, for people: "2 x 2 2/3 in, about 3/4 in thick". */
+  readonly piece?: string;
   readonly lines: readonly RecipeLine[];
   /** Share of the raw mass lost in the oven, 0 for no-bake. */
   readonly moistureLoss: number;
