@@ -64,8 +64,8 @@ export interface HoldingsTable {
   state: string;
   since_ms: number;
   since_date: string;
-  /** Calendar days of the date mark used up before `since_date`. */
-  days_used: number;
+  /** While frozen: calendar days of the date mark that are left for after thawing. */
+  days_left: number | null;
   /** Last day it may be served; null while frozen or when only a clock governs. */
   use_by: string | null;
   /** For what is out of temperature control: throw out at this instant. */
