@@ -4,11 +4,12 @@ import type { Chat } from '../../src/chat/chat.ts';
 import { createChat } from '../../src/chat/chat.ts';
 import { openKitchen } from '../../src/open-kitchen.ts';
 import { createSlackApp, type SlackApp } from '../../src/slack/app.ts';
+import { authorizeOne } from '../../src/slack/authorize.ts';
 import { createLog } from '../../src/slack/log.ts';
 import { listedRoles } from '../../src/slack/roles.ts';
 
-export const BOT = { token: 'xoxb-test', botId: 'B0BOT', botUserId: 'U0BOT' };
 export const TEAM = 'T0HERONS';
+export const BOT = { token: 'xoxb-test', botId: 'B0BOT', botUserId: 'U0BOT', workspace: TEAM };
 export const STAFF = 'U0STAFF';
 export const ATHLETE = 'U0ATHLETE';
 export const API = 'http://slack.test/api/';
@@ -44,6 +45,7 @@ export class InMemoryReceiver implements Receiver {
 /** Slack's HTTP, faked at the wire; every call is kept. `fail` gives a method's error, or an HTTP status for `respond`. */
 export function fakeSlack(fail: Record<string, string | number> = {}, user: object = {}): Call[] {
   const calls: Call[] = [];
+  nock.cleanAll();
   nock('http://slack.test')
     .persist()
     .post(/^\/api\//)
@@ -91,7 +93,7 @@ export async function wire(chat?: Chat): Promise<Wired> {
   const log: string[] = [];
   const slack = await createSlackApp({
     receiver,
-    identity: BOT,
+    authorize: authorizeOne(BOT),
     chat: chat ?? createChat(openKitchen(clock), rethrow),
     clock,
     log: createLog('debug', { write: (line) => log.push(line) }),
