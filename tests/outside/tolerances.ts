@@ -34,8 +34,8 @@ export const TOLERANCES = {
     max: 0.23,
     note: 'ours 2.3 g where 3 g is printed: such pages round up or go stale (aim 15 %)',
   },
-  'recipe carbohydrate': { mean: 0.06, max: 0.1, note: 'published as whole grams' },
-  'recipe fat': { mean: 0.15, max: 0.2, note: 'published as whole grams: 3 g may be 2.5 to 3.5' },
+  'recipe carbohydrate': { mean: 0.06, max: 0.06, note: 'published as whole grams' },
+  'recipe fat': { mean: 0.07, max: 0.07, note: 'published as whole grams: 3 g may be 2.5 to 3.5' },
 } as const satisfies Record<string, OutsideTolerance>;
 
 export type OutsideQuantity = keyof typeof TOLERANCES;
