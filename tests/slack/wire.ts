@@ -94,7 +94,7 @@ export async function wire(chat?: Chat): Promise<Wired> {
   const slack = await createSlackApp({
     receiver,
     authorize: authorizeOne(BOT),
-    chat: chat ?? createChat(openKitchen(clock), rethrow),
+    chat: chat ?? createChat(await openKitchen(clock), rethrow),
     clock,
     log: createLog('debug', { write: (line) => log.push(line) }),
     roleList: listedRoles([STAFF]),
