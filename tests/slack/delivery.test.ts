@@ -1,20 +1,9 @@
 import nock from 'nock';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { faultsOf } from './message-checks.ts';
+import { ATHLETE, command, directMessage, eventBody, mention, press, STAFF } from './payloads.ts';
 import { smallChat } from './small-chat.ts';
-import {
-  ATHLETE,
-  type Call,
-  command,
-  directMessage,
-  eventBody,
-  fakeSlack,
-  mention,
-  press,
-  STAFF,
-  sent,
-  wire,
-} from './wire.ts';
+import { type Call, fakeSlack, sent, wire } from './wire.ts';
 
 beforeEach(() => nock.disableNetConnect());
 afterEach(() => {

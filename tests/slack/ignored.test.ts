@@ -1,7 +1,8 @@
 import nock from 'nock';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { BOT, command, directMessage, eventBody, mention, press } from './payloads.ts';
 import { smallChat } from './small-chat.ts';
-import { BOT, command, directMessage, eventBody, fakeSlack, mention, press, sent, wire } from './wire.ts';
+import { fakeSlack, sent, wire } from './wire.ts';
 
 beforeEach(() => nock.disableNetConnect());
 afterEach(() => {

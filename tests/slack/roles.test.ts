@@ -1,7 +1,8 @@
 import nock from 'nock';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { command, eventBody, mention, STAFF, TEAM } from './payloads.ts';
 import { smallChat } from './small-chat.ts';
-import { command, eventBody, fakeSlack, mention, STAFF, TEAM, wire } from './wire.ts';
+import { fakeSlack, wire } from './wire.ts';
 
 beforeEach(() => nock.disableNetConnect());
 afterEach(() => {
