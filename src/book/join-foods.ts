@@ -1,5 +1,6 @@
 import type { BookProblem } from '../nutrition/book.ts';
 import type { Food, Portion } from '../nutrition/food.ts';
+import { nameKey } from '../nutrition/name-key.ts';
 import type { ReadFood } from './food-table.ts';
 import type { ReadPortion } from './portion-table.ts';
 
@@ -74,14 +75,14 @@ type Placed = ReadFood & { readonly layer: number };
 function settleAliases(reads: readonly Placed[], problems: BookProblem[]): Map<string, string[]> {
   const owner = new Map<string, Placed>();
   for (const read of reads) {
-    owner.set(read.food.id.replaceAll('-', ' '), read);
-    owner.set(read.food.name.toLowerCase(), read);
+    owner.set(nameKey(read.food.id), read);
+    owner.set(nameKey(read.food.name), read);
   }
   const settled = new Map<string, string[]>();
   for (const read of [...reads].sort((a, b) => b.layer - a.layer)) {
     const kept = read.food.aliases.filter((alias) => {
-      const other = owner.get(alias.toLowerCase());
-      if (other === undefined) owner.set(alias.toLowerCase(), read);
+      const other = owner.get(nameKey(alias));
+      if (other === undefined) owner.set(nameKey(alias), read);
       else if (other.food.id !== read.food.id && other.layer === read.layer)
         problems.push(aliasTaken(read, other, alias));
       return other === undefined || other.food.id === read.food.id;

@@ -29,12 +29,14 @@ const rowSchema = z.object({
   unit: unitField,
   qualifier: z.string().max(60).optional(),
   mass_g: mass,
+  source: z.enum(['usda', 'label', 'estimate']).default('estimate'),
 });
 
 const HINTS: Readonly<Record<string, string>> = {
   food: 'Write the id of a food of foods.csv: rolled-oats.',
   unit: 'Write the name of ONE unit: cup, tbsp, medium, slice; what qualifies it goes to the column qualifier.',
   qualifier: 'Write in a few words how it was cut or packed: sliced.',
+  source: 'Write usda, label or estimate.',
   mass_g: 'Write the grams of ONE unit: for "2 tbsp = 32 g" write 16.',
 };
 
@@ -43,7 +45,7 @@ const HINTS: Readonly<Record<string, string>> = {
  *
  * @example
  * readPortionTable('food,unit,qualifier,mass_g\nrolled-oats,cup,,81\n', 'portions.csv').portions[0]?.portion
- * // { unit: 'cup', massG: 81 }
+ * // { unit: 'cup', massG: 81, estimated: true }
  */
 export function readPortionTable(
   text: string,
@@ -62,8 +64,13 @@ export function readPortionTable(
       problems.push(...problemsOf(result.error, { file, lineOf: () => line, hintOf }));
       continue;
     }
-    const { food, unit, qualifier, mass_g } = result.data;
-    const portion = { unit, ...(qualifier === undefined ? {} : { qualifier }), massG: mass_g };
+    const { food, unit, qualifier, mass_g, source } = result.data;
+    const portion = {
+      unit,
+      ...(qualifier === undefined ? {} : { qualifier }),
+      massG: mass_g,
+      ...(source === 'estimate' ? { estimated: true as const } : {}),
+    };
     portions.push({ foodId: food, portion, file, line });
   }
   return { portions, problems };

@@ -3,11 +3,20 @@ import type { Food } from './food.ts';
 import type { FoodFinder } from './ingredient-list/food-finder.ts';
 import { nameKey } from './name-key.ts';
 
+/** A finder that also tells its whole vocabulary. */
+export interface FoodIndex extends FoodFinder {
+  /** Every name, id and alias as `nameKey` writes it, with the food's id: what a grammar has to know. */
+  readonly names: () => Iterable<readonly [name: string, foodId: string]>;
+}
+
+/** No food's name is longer, and likeness over a long text only costs time. */
+const MOST_CHARACTERS = 80;
+
 /**
  * An index over the names, ids and aliases of foods; likeness is only looked at by `nearest`.
  * @example createFoodIndex(foods.values()).find('PB')?.id // 'peanut-butter'
  */
-export function createFoodIndex(foods: Iterable<Food>): FoodFinder {
+export function createFoodIndex(foods: Iterable<Food>): FoodIndex {
   const all = [...foods];
   const byName = new Map<string, Food>();
   for (const food of all) for (const alias of food.aliases) byName.set(nameKey(alias), food);
@@ -23,11 +32,15 @@ export function createFoodIndex(foods: Iterable<Food>): FoodFinder {
       return byName.get(key) ?? byWords.get(inAnyOrder(key));
     },
     nearest(words, most) {
+      if (words.length > MOST_CHARACTERS) return [];
       index ??= searchIndex(all);
       return index
         .search(nameKey(words))
         .slice(0, most)
         .flatMap(({ id }) => all[Number(id)] ?? []);
+    },
+    *names() {
+      for (const [name, { id }] of byName) yield [name, id] as const;
     },
   };
 }
@@ -37,7 +50,13 @@ const inAnyOrder = (key: string): string => key.split(' ').sort().join(' ');
 function searchIndex(foods: readonly Food[]): MiniSearch {
   const index = new MiniSearch({
     fields: ['name', 'aliases'],
-    searchOptions: { fuzzy: 0.3, prefix: true, boost: { name: 2 } },
+    searchOptions: {
+      fuzzy: 0.3,
+      prefix: true,
+      boost: { name: 2 },
+      // The plain food before its kinds: peanut butter before peanut butter, crunchy, no salt.
+      boostDocument: (id) => 1 / Math.sqrt(foods[Number(id)]?.name.split(' ').length ?? 1),
+    },
   });
   index.addAll(
     foods.map((food, id) => ({ id, name: nameKey(food.name), aliases: food.aliases.map(nameKey).join(' ') })),

@@ -36,6 +36,8 @@ export interface Portion {
   /** How it was prepared or packed when measured: `sliced`, `packed`. */
   readonly qualifier?: string;
   readonly massG: number;
+  /** Not from the food's source but weighed or assumed by the kitchen: less sure than the others. */
+  readonly estimated?: true;
 }
 
 /**
