@@ -3,6 +3,7 @@ import type { AllergenMark } from '../nutrition/allergens.ts';
 import { ROLES } from '../nutrition/food.ts';
 import { NUTRIENTS, type NutrientKey } from '../nutrition/nutrients.ts';
 import { readAllergen } from './allergen-words.ts';
+import type { FieldPath } from './place.ts';
 
 /** `saturatedFatG` is written `saturated_fat_g` in the folder, `vitaminB12Mcg` is `vitamin_b12_mcg`. */
 const folderName = (key: string): string => key.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
@@ -55,7 +56,7 @@ const HINTS: Readonly<Record<string, string>> = {
  * @example
  * foodHint(['gluten']) // 'Write contains, labelled_gluten_free (only when the package says so) or no_gluten_grain.'
  */
-export function foodHint(path: readonly PropertyKey[]): string {
+export function foodHint(path: FieldPath): string {
   const named = path.filter((step) => typeof step === 'string').at(-1) ?? '';
   if (HINTS[named] !== undefined) return HINTS[named];
   if (NUTRIENT_FIELDS.has(named)) return 'Write a number such as 3.5, or leave it out when it is not known.';

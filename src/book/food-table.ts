@@ -5,6 +5,7 @@ import type { NutrientKey, Nutrients } from '../nutrition/nutrients.ts';
 import { ALLERGEN_HINT, withImplied } from './allergen-words.ts';
 import { allergenField, foodHint, judgementFields, NUTRIENT_FIELDS, roleField } from './checked-fields.ts';
 import { readTable, type TableRow } from './csv-table.ts';
+import type { FieldPath } from './place.ts';
 import { problemsOf } from './problems.ts';
 
 /** A food read from one row, its portions not yet joined, with where it stands for later checks. */
@@ -197,7 +198,7 @@ function priceOf(row: Row): PackagePrice | undefined | string {
   return `a price needs all four of ${PRICE.join(', ')}`;
 }
 
-function hintOf(path: readonly PropertyKey[]): string {
+function hintOf(path: FieldPath): string {
   const column = String(path[0] ?? '');
   if (column === 'contains' || column === 'advisory') return ALLERGEN_HINT;
   if (column === 'price_cents')

@@ -18,7 +18,7 @@ export type KitchenFile =
  * too many aliases are all complaints. Lines are looked up only when somebody asks, since most files are right.
  */
 export function readKitchenFile(file: string): KitchenFile {
-  const text = readText(file);
+  const text = readPlainText(file);
   return typeof text === 'string' ? readKitchenText(text) : { ok: false, complaint: text };
 }
 
@@ -38,7 +38,8 @@ export function readKitchenText(text: string): KitchenFile {
   }
 }
 
-function readText(file: string): string | Complaint {
+/** The text of a file, or why it has none: too big, binary, not there. */
+export function readPlainText(file: string): string | Complaint {
   try {
     const { size } = statSync(file);
     if (size > MOST_BYTES) {

@@ -1,10 +1,12 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BookProblem } from '../nutrition/book.ts';
 import type { Food } from '../nutrition/food.ts';
 import { checkFood } from './check-food.ts';
 import { type ReadFoods, readFoodTable } from './food-table.ts';
 import { joinFoods } from './join-foods.ts';
+import { readPlainText } from './kitchen-file.ts';
+import { toBookProblem } from './place.ts';
 import { readPortionTable } from './portion-table.ts';
 import { readProduct } from './product-file.ts';
 
@@ -65,16 +67,10 @@ function productFiles(folder: string): string[] {
 function readText(folder: string, file: string, problems: BookProblem[]): string | undefined {
   const path = join(folder, file);
   if (!existsSync(path)) return undefined;
-  try {
-    return readFileSync(path, 'utf8');
-  } catch (error) {
-    problems.push({
-      file,
-      message: `The file cannot be opened: ${error instanceof Error ? error.message : String(error)}`,
-      hint: 'Check that it is a file and that this program may read it.',
-    });
-    return undefined;
-  }
+  const text = readPlainText(path);
+  if (typeof text === 'string') return text;
+  problems.push(toBookProblem(file, undefined, text));
+  return undefined;
 }
 
 function noFolder(folder: string): BookProblem {

@@ -3,6 +3,7 @@ import type { BookProblem } from '../nutrition/book.ts';
 import type { Portion } from '../nutrition/food.ts';
 import { idField } from './checked-fields.ts';
 import { readTable } from './csv-table.ts';
+import type { FieldPath } from './place.ts';
 import { problemsOf } from './problems.ts';
 
 export interface ReadPortion {
@@ -60,7 +61,7 @@ export function readPortionTable(
   for (const { line, cells } of table.rows) {
     const result = rowSchema.safeParse(cells);
     if (!result.success) {
-      const hintOf = (path: readonly PropertyKey[]) => HINTS[String(path[0])] ?? 'Compare with other rows.';
+      const hintOf = (path: FieldPath) => HINTS[String(path[0])] ?? 'Compare with other rows.';
       problems.push(...problemsOf(result.error, { file, lineOf: () => line, hintOf }));
       continue;
     }

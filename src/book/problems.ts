@@ -1,21 +1,14 @@
 import type { z } from 'zod';
 import type { BookProblem } from '../nutrition/book.ts';
+import { type FieldPath, fieldName, toBookProblem } from './place.ts';
 
 /** Where a checked value stands in its file, so that a failed check can point at it. */
 export interface Whereabouts {
   readonly file: string;
   /** Line of the field at `path`, counted from 1; `undefined` when the file has no such place. */
-  readonly lineOf: (path: readonly PropertyKey[]) => number | undefined;
+  readonly lineOf: (path: FieldPath) => number | undefined;
   /** What to write in the field at `path` instead. */
-  readonly hintOf: (path: readonly PropertyKey[]) => string;
-}
-
-/** `['portions', 0, 'mass_g']` as people read it: `portions[1].mass_g`, counted from one. */
-export function fieldName(path: readonly PropertyKey[]): string {
-  return path.reduce<string>((name, step) => {
-    if (typeof step === 'number') return `${name}[${step + 1}]`;
-    return name === '' ? String(step) : `${name}.${String(step)}`;
-  }, '');
+  readonly hintOf: (path: FieldPath) => string;
 }
 
 /**
@@ -27,15 +20,10 @@ export function fieldName(path: readonly PropertyKey[]): string {
  */
 export function problemsOf(error: z.ZodError, where: Whereabouts): BookProblem[] {
   return error.issues.map((issue) => {
-    const path = issue.code === 'unrecognized_keys' ? [...issue.path, issue.keys[0] ?? ''] : issue.path;
-    const line = where.lineOf(path);
-    const field = fieldName(path);
-    return {
-      file: where.file,
-      ...(line === undefined ? {} : { line }),
-      ...(field === '' ? {} : { field }),
-      message: field === '' ? issue.message : `${field}: ${issue.message}`,
-      hint: where.hintOf(path),
-    };
+    const stray = issue.code === 'unrecognized_keys' ? issue.keys.slice(0, 1) : [];
+    const path = [...issue.path, ...stray].filter((step) => typeof step !== 'symbol');
+    const name = fieldName(path);
+    const message = name === undefined ? issue.message : `${name}: ${issue.message}`;
+    return toBookProblem(where.file, where.lineOf(path), { path, message, hint: where.hintOf(path) });
   });
 }

@@ -4,9 +4,10 @@ import type { NutrientKey, Nutrients } from '../nutrition/nutrients.ts';
 import { ALLERGEN_HINT, withImplied } from './allergen-words.ts';
 import { allergenField, foodHint, judgementFields, NUTRIENT_FIELDS, roleField } from './checked-fields.ts';
 import type { ReadFoods } from './food-table.ts';
+import { readKitchenText } from './kitchen-file.ts';
+import { type FieldPath, toBookProblem } from './place.ts';
 import { unitField } from './portion-table.ts';
 import { problemsOf } from './problems.ts';
-import { readYaml } from './yaml-file.ts';
 
 const amount = z.number('must be a number').nonnegative('must not be negative');
 const grams = z.number('must be a number of grams').positive('must be more than 0');
@@ -55,8 +56,8 @@ type Sheet = z.infer<typeof productSchema>;
  * readProduct(text, 'products/whey-vanilla.yaml').foods[0]?.food.product?.servingG // 31
  */
 export function readProduct(source: string, file: string): ReadFoods {
-  const yaml = readYaml(source, file);
-  if (yaml.problems.length > 0) return { foods: [], problems: yaml.problems };
+  const yaml = readKitchenText(source);
+  if (!yaml.ok) return { foods: [], problems: [toBookProblem(file, yaml.line, yaml.complaint)] };
   const result = productSchema.safeParse(yaml.value);
   if (!result.success) {
     const problems = problemsOf(result.error, { file, lineOf: yaml.lineOf, hintOf });
@@ -136,7 +137,7 @@ function nutrientsOf(sheet: Sheet['per_serving'], factor: number): Nutrients {
   return nutrients;
 }
 
-function hintOf(path: readonly PropertyKey[]): string {
+function hintOf(path: FieldPath): string {
   const field = String(path[0] ?? '');
   if (field === 'contains' || field === 'advisory') return ALLERGEN_HINT;
   if (field === 'serving') return 'Write the serving of the label: { name: 1 scoop, grams: 31 }.';
