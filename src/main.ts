@@ -21,7 +21,7 @@ async function main(): Promise<number> {
 }
 
 async function kitchenFor(options: Options): Promise<Kitchen> {
-  const kitchen = await openKitchen(systemClock, options.kitchen);
+  const kitchen = openKitchen(systemClock);
   if (options.now === undefined) return kitchen;
   return { ...kitchen, clock: await stoppedClock(options.now, kitchen.book.settings.timeZone) };
 }

@@ -1,4 +1,4 @@
-import { App, type Authorize, type Receiver } from '@slack/bolt';
+import { App, type Receiver } from '@slack/bolt';
 import type { Chat } from '../chat/chat.ts';
 import type { Clock } from '../kitchen/kitchen.ts';
 import { ackAtOnce } from './ack-at-once.ts';
@@ -11,10 +11,16 @@ import { boltLogger, type Log } from './log.ts';
 import { createRoles, type RoleList } from './roles.ts';
 import { createSeen, type Seen } from './seen.ts';
 
+/** Who the bot is in its workspace, from `auth.test`. */
+export interface BotIdentity {
+  readonly token: string;
+  readonly botId: string;
+  readonly botUserId: string;
+}
+
 export interface SlackAppParts {
   readonly receiver: Receiver;
-  /** Which workspaces are served, and the bot's identity in each. */
-  readonly authorize: Authorize<boolean>;
+  readonly identity: BotIdentity;
   readonly chat: Chat;
   readonly clock: Clock;
   readonly log: Log;
@@ -34,10 +40,13 @@ const sleep = (ms: number): Promise<void> => new Promise((resolve) => setTimeout
 
 /** The Bolt app with everything it listens to, ready to start; the transport is whatever `receiver` is. */
 export async function createSlackApp(parts: SlackAppParts): Promise<SlackApp> {
-  const { receiver, authorize, chat, clock, log } = parts;
+  const { receiver, identity, chat, clock, log } = parts;
   const app = new App({
     receiver,
-    authorize,
+    token: identity.token,
+    botId: identity.botId,
+    botUserId: identity.botUserId,
+    tokenVerificationEnabled: false,
     deferInitialization: true,
     convoStore: false,
     extendedErrorHandler: true,
@@ -50,7 +59,7 @@ export async function createSlackApp(parts: SlackAppParts): Promise<SlackApp> {
   app.use(ackAtOnce);
   listen(app, { answering, inFlight, seen: parts.seen ?? createSeen(clock) });
   app.error(async (failure: { error: Error }) => {
-    log.error({ code: errorCode(failure.error) }, 'a payload was not served');
+    log.error({ code: errorCode(failure.error) }, 'a listener failed');
   });
   await app.init();
   return { app, inFlight };

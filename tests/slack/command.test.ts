@@ -1,7 +1,6 @@
 import nock from 'nock';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { command } from './payloads.ts';
-import { fakeSlack, sent, wire } from './wire.ts';
+import { command, fakeSlack, sent, wire } from './wire.ts';
 
 beforeEach(() => nock.disableNetConnect());
 afterEach(() => {

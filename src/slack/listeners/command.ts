@@ -11,7 +11,7 @@ export const answerCommand =
       {
         text: incomingText(command.text ?? '', context.botUserId),
         place: {
-          workspace: context.teamId ?? '',
+          workspace: command.team_id,
           channel: command.channel_id,
           user: command.user_id,
           isOwnDirectMessage: false,

@@ -1,0 +1,112 @@
+import type { Slots } from '../../slots.ts';
+import type { IntentReader } from '../intent-reader.ts';
+import type { Lexed } from '../lexed.ts';
+import { all, first } from '../slots/find.ts';
+import { ingredient, needsOf, recipe } from '../slots/names.ts';
+import { when } from '../slots/when.ts';
+
+export const allergens: IntentReader = {
+  intent: 'allergens',
+  cues: [
+    'A',
+    'V',
+    'F',
+    'allergen',
+    'allergens',
+    'allergy',
+    'allergies',
+    'allergic',
+    'traces',
+    'trace',
+    'eat',
+    'have',
+    'contain',
+    'contains',
+    'contamination',
+    'brand',
+  ],
+  rules: [
+    [/ (?:allergens?|allergy|allergies|allergic) /, 7],
+    [/ (?:does|do|is|are|has|have|got|any|contain|contains|there) (?:[a-zRPLWN]+ ){0,6}(?:V|A) /, 6.4],
+    [/ (?:is|are|r) (?:[a-z]+ ){0,3}(?:[RPFY] )?(?:[a-z]+ )?(?:A) /, 7.4],
+    [
+      / (?:does|do|has|is there|are there|any) (?:[a-zRP]+ ){0,5}F in (?:[a-z]+ )?(?:R|P|it|them|this|these|that) /,
+      7,
+    ],
+    [
+      / (?:does|do) (?:[a-z]+ )?(?:R|it|P|they|these|this) (?:have|contain|has|got) (?:[a-z]+ )?(?:F|V) /,
+      7.5,
+    ],
+    [/ L (?:[a-z]+ )*(?:is|are|has|have|without|thats|with) (?:[a-z]+ )?(?:A|V) /, 8],
+    [/ (?:contain|contains|containing|free of|free from) /, 6.2],
+    [/ (?:traces?|may contain|cross contact|cross contamination|shared|facility|contamination) /, 6.5],
+    [/ can (?:[a-z]+ ){1,4}(?:eat|have) (?:[a-z]+ ){0,3}(?:R|P|this|these|it|those|them) /, 6.6],
+    [/ can (?:[a-z]+ )?(?:A|P|K|S) (?:P )?(?:[a-z]+ )?(?:eat|have) /, 6.8],
+    [/ what can (?:[a-z]+ )*(?:A|someone|P) .*(?:eat|have) /, 7.4],
+    [/ (?:which|what|any|show|list) (?:[a-zPRLW]+ ){0,5}(?:A|V) /, 6.6],
+    [/ A .*(?:ok|okay|safe|fine|good|eat|have) /, 6.6],
+    [/ (?:ok|okay|safe|fine) (?:[a-z]+ )*(?:for|with) (?:[a-z]+ )*(?:A|V) /, 7.6],
+    [/^ (?:A )+\? $/, 5.6],
+    [/ for (?:[a-z]+ )*(?:with|who) (?:[a-z]+ )*A /, 7],
+    [/ (?:new|different|changed|another|switched) (?:brand|supplier|product|label|formula) /, 7],
+    [/ (?:cant|cannot) (?:have|eat) (?:[a-z]+ )*(?:R|P) /, 7],
+    [/ (?:A|V) \? $/, 5.2],
+    [/ (?:R|P) (?:[a-z]+ )?A \? /, 6.6],
+    [/ is (?:[a-z]+ )?(?:R|F|Y) (?:[a-z]+ )?(?:A|V) /, 7],
+    [/ (?:safe|ok) (?:to eat )?(?:for|if) /, 4],
+    [/ (?:R|P) .*(?:im|i am|has|have) (?:[a-z]+ )?A /, 7],
+  ],
+  slots: (lexed) => ({
+    ...avoided(lexed),
+    ...recipe(lexed),
+    ...(onlyNeeds(lexed) ? {} : ingredient(lexed)),
+    ...scope(lexed),
+    ...when(lexed),
+    ...(/ (?:traces?|may contain|cross contact|cross contamination|shared|facility|contamination) /.test(
+      lexed.shape,
+    )
+      ? { may_contain: true }
+      : {}),
+    ...(/ (?:new|different|changed|another|switched) (?:brand|supplier|product|label|formula) /.test(
+      lexed.shape,
+    )
+      ? { changed_product: true }
+      : {}),
+    ...(/ (?:label|list|card|sign|sheet) /.test(lexed.shape)
+      ? { output: / label /.test(lexed.shape) ? 'label' : 'list' }
+      : {}),
+  }),
+};
+
+/** Every need and allergen named; a food that is an allergen counts when it is asked for in something. */
+function avoided(lexed: Lexed): Slots {
+  const stated = [...all(lexed, 'A'), ...all(lexed, 'V')];
+  const asked = all(lexed, 'F').filter(
+    (atom) => atom.needs !== undefined && (stated.length === 0 || lexed.syms.has('R')),
+  );
+  const subject = stated.length > 0 && all(lexed, 'F').length === 1 && !lexed.syms.has('R') ? [] : asked;
+  const needs = needsOf([...stated, ...subject]);
+  return needs.length > 0 ? { avoid: needs } : {};
+}
+
+/** In "is there egg in the muffins" egg is what is avoided, not what is asked about. */
+const onlyNeeds = (lexed: Lexed): boolean => {
+  const food = first(lexed, 'F');
+  return food === undefined || (food.needs !== undefined && !lexed.syms.has('A') && !lexed.syms.has('V'));
+};
+
+function scope(lexed: Lexed): Slots {
+  const { shape } = lexed;
+  if (/ (?:roster|team|who|whose|anyone|anybody) /.test(shape)) return { scope: 'roster' };
+  if (lexed.syms.has('L') || / (?:stock|left|available|on hand) /.test(shape)) return { scope: 'all_stock' };
+  if (/ W /.test(shape) && / (?:everything|all|week|menu) /.test(` ${shape} ${lexed.said} `))
+    return { scope: 'week' };
+  if (
+    !lexed.syms.has('R') &&
+    / (?:which|what|everything|all|any|list|show|options?) (?:[a-z]+ ){0,3}(?:P|recipes?|snacks?|do|can|is|are|options?|A|everything) /.test(
+      shape,
+    )
+  )
+    return { scope: 'all_recipes' };
+  return {};
+}

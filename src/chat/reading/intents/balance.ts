@@ -1,0 +1,68 @@
+import type { Slots, SlotValue } from '../../slots.ts';
+import type { IntentReader } from '../intent-reader.ts';
+import type { Lexed } from '../lexed.ts';
+import { find } from '../slots/find.ts';
+import { avoid, dish, nameOf } from '../slots/names.ts';
+import { quantity } from '../slots/numbers.ts';
+import { targets } from '../slots/targets.ts';
+
+const AMOUNT = '(?:Q|N)';
+
+export const balance: IntentReader = {
+  intent: 'balance',
+  cues: ['M', 'balance', 'rebalance', 'adjust', 'target'],
+  rules: [
+    [/ (?:balance|rebalance|rebalanced|balanced|adjust|tweak|optimize|reformulate) /, 9],
+    [
+      new RegExp(
+        `^ (?:[a-z]+ ){0,3}(?:keep|hold|hit|get|reach|make|bump|boost|bring|raise|lower|reduce|drop|increase|decrease|cut|need|want|give) .*${AMOUNT} (?:of )?M `,
+      ),
+      7.6,
+    ],
+    [
+      new RegExp(
+        `^ (?:[a-z]+ ){0,3}(?:keep|hold|hit|get|reach|make|bump|boost|bring|raise|lower|reduce|drop|increase|decrease|cut|need|want) .*M .*${AMOUNT} `,
+      ),
+      7.4,
+    ],
+    [
+      new RegExp(
+        ` (?:under|below|over|above|at least|at most|less than|more than|max|min|minimum|maximum|no more than) ${AMOUNT} (?:of )?M `,
+      ),
+      7,
+    ],
+    [
+      new RegExp(
+        ` M (?:[a-z]+ )*(?:under|below|over|above|at least|at most|less than|more than|max|min) ${AMOUNT} `,
+      ),
+      7,
+    ],
+    [new RegExp(` ${AMOUNT} (?:of )?M .*(?:under|below|max|at most|less than) ${AMOUNT} `), 8],
+    [/ (?:higher|more|extra|lower|less|reduce|increase|boost|raise|bump) (?:[a-z]+ )*M .*(?:Q|N|G) /, 7.5],
+    [
+      / (?:make|get|want|need) (?:[a-z]+ )*(?:R|P|it|them) (?:[a-z]+ )*(?:higher|lower|more|less) (?:in )?M /,
+      8,
+    ],
+    [/ (?:raise|boost|bump|lower|reduce|increase|decrease) (?:[a-z]+ )*M /, 7],
+  ],
+  slots: (lexed) => {
+    const goal = targets(lexed);
+    return {
+      ...(goal.length > 0 ? { target: goal as unknown as SlotValue } : {}),
+      ...dish(lexed),
+      ...avoid(lexed),
+      ...counted(lexed),
+      ...kept(lexed),
+    };
+  },
+};
+
+const counted = (lexed: Lexed): Slots => (find(lexed, / N (?:[a-z]+ )?(?:P|R) /) ? quantity(lexed) : {});
+
+function kept(lexed: Lexed): Slots {
+  const foods = find(
+    lexed,
+    / (?:keep|keeping|dont touch|dont change|leave) (?:[a-z]+ )*F (?:and (?:the )?F )*/,
+  )?.filter((atom) => atom.sym === 'F');
+  return foods ? { keep: foods.map(nameOf) } : {};
+}

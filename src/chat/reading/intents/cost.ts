@@ -1,0 +1,86 @@
+import type { Slots } from '../../slots.ts';
+import type { IntentReader } from '../intent-reader.ts';
+import type { Lexed } from '../lexed.ts';
+import { all, find, first, lastIn } from '../slots/find.ts';
+import { ingredient, nameOf, recipe } from '../slots/names.ts';
+import { numberOf, quantity } from '../slots/numbers.ts';
+import { when } from '../slots/when.ts';
+
+export const cost: IntentReader = {
+  intent: 'cost',
+  cues: [
+    'C',
+    'cost',
+    'costs',
+    'price',
+    'prices',
+    'priced',
+    'cheaper',
+    'cheapest',
+    'budget',
+    'expensive',
+    'dollars',
+    'money',
+    'spend',
+    'spent',
+    'bucks',
+    'pay',
+    'paid',
+    'worth',
+  ],
+  rules: [
+    [/ (?:cost|costs|price|prices|priced|pricing) /, 8],
+    [/ (?:cheaper|cheapest|expensive|budget|afford) /, 8],
+    [/ (?:F|M|Y) (?:[a-z]+ )*(?:are|is|now|went|costs|was|up|for) (?:[a-z]+ )*C /, 8.5],
+    [/ C /, 5.5],
+    [/ (?:spend|spent|spending|paid|pay|money|dollars) /, 6.5],
+    [/ (?:waste|wasted) (?:[a-z]+ )*(?:dollars|money|C) /, 9],
+    [/ how much (?:[a-z]+ )*(?:waste|lose|lost) (?:[a-z]+ )*(?:dollars|money) /, 9],
+  ],
+  slots: (lexed) => ({
+    ...compare(lexed),
+    ...(find(lexed, / N (?:[a-z]+ )?(?:R|P) /) ? quantity(lexed) : {}),
+    ...recipe(lexed),
+    ...(lexed.syms.has('R') ? {} : ingredient(lexed)),
+    ...price(lexed),
+    ...pack(lexed),
+    ...per(lexed),
+    ...(/ (?:waste|wasted|toss|tossed|threw) /.test(lexed.shape) ? { reason: 'waste' } : {}),
+    ...when(lexed),
+  }),
+};
+
+function compare(lexed: Lexed): Slots {
+  const named = all(lexed, 'R');
+  const things = named.length > 1 ? named : all(lexed, 'F');
+  return things.length > 1 && / (?:cheaper|or|vs|versus|than|compare) /.test(lexed.shape)
+    ? { compare: things.map(nameOf) }
+    : {};
+}
+
+function price(lexed: Lexed): Slots {
+  const atom =
+    first(lexed, 'C') ??
+    lastIn(lexed, / (?:price|cost|costs|priced) (?:[a-zF]+ )*(?:to|is|at|now|up|=) N /, 'N') ??
+    lastIn(lexed, / (?:went|gone|go) (?:up |down )?to N /, 'N');
+  return atom ? { price: numberOf(atom) } : {};
+}
+
+/** "for a 50 lb bag", "per lb". */
+function pack(lexed: Lexed): Slots {
+  const atoms = find(lexed, / (?:Q U|Q|U) /) && find(lexed, / Q (?:U )?/);
+  const amount = atoms?.[0];
+  if (!amount) return {};
+  const shape = atoms?.[1]?.unit;
+  return {
+    pack: `${numberOf(amount)} ${amount.unit}${shape ? ` ${shape}` : ''}`,
+    amount: numberOf(amount),
+    amount_unit: amount.unit,
+  };
+}
+
+function per(lexed: Lexed): Slots {
+  const unit = find(lexed, / (?:per|a|each|every) (?:P|U|batch|person|R|athlete|game|week) /)?.at(-1);
+  if (!unit || !/ (?:per|each|every) /.test(lexed.shape)) return {};
+  return { per: unit.unit ?? unit.word };
+}

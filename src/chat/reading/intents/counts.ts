@@ -1,0 +1,214 @@
+import type { Intent, Slots, SlotValue } from '../../slots.ts';
+import type { IntentReader, Rule } from '../intent-reader.ts';
+import type { Lexed } from '../lexed.ts';
+import { first, lastIn } from '../slots/find.ts';
+import { location, nameOf, recipe, sport } from '../slots/names.ts';
+import { bareUnit, numberOf, quantity, unitAfter } from '../slots/numbers.ts';
+import { madeWhen, when } from '../slots/when.ts';
+
+const COUNT = '(?:N|all|everything|the rest|rest|B|last)';
+
+const SERVED: readonly Rule[] = [
+  [
+    new RegExp(
+      ` (?:served|serve|gave|handed|distributed|passed|sold|used|fed|delivered|sent) (?:[a-zPS]+ ){0,5}${COUNT} `,
+    ),
+    7.5,
+  ],
+  [new RegExp(` (?:served|serving) (?:[a-z]+ )*${COUNT}? ?`), 6],
+  [
+    new RegExp(
+      ` (?:P|S|team|athletes|guys|they|everyone|we|players|crew) (?:[a-z]+ )?(?:ate|eaten|grabbed|took|taken|finished|demolished|crushed|had|got) (?:[a-z]+ ){0,3}${COUNT} (?:of )?(?:[a-z]+ )?(?:R|P)? ?`,
+    ),
+    8.6,
+  ],
+  [
+    new RegExp(
+      ` (?:ate|eaten|grabbed|took|taken|finished|demolished|crushed|had|got) (?:[a-z]+ ){0,3}${COUNT} (?:of )?(?:[a-z]+ )?(?:R|P)? ?`,
+    ),
+    6.7,
+  ],
+  [new RegExp(` took (?:[a-z]+ )*${COUNT} .*(?:bus|practice|field|game|team|lift|training|gym|trip) `), 7.5],
+  [new RegExp(` took out ${COUNT} `), 7],
+  [/ N (?:R|P|more)? ?(?:went|gone|eaten|served|taken|handed|used|grabbed|sold)(?: out)? /, 7],
+  [/ (?:team|athletes|P|S|guys|players|they) (?:[a-z]+ )?(?:ate|took|grabbed|had|got|eaten) /, 6.8],
+  [/^ (?:[a-z]+ )?undo (?:[a-z]+ )*/, 8],
+  [/ undo /, 7],
+  [/ (?:handed|gave) (?:[a-z]+ )*out /, 7],
+];
+
+const TOSSED: readonly Rule[] = [
+  [
+    / (?:tossed|toss|tossing|threw|throw|thrown|throwing|dumped|dump|trashed|trash|discarded|discard|binned|bin|wasted|chucked|pitched) /,
+    7.6,
+  ],
+  [/ (?:should|do|can) (?:[a-z]+ )*(?:toss|throw|trash) /, 3],
+  [/ (?:dropped) (?:[a-z]+ )*N /, 7],
+  [/ N (?:R|P)? ?(?:[a-z]+ )?(?:dropped|went bad|spoiled|moldy|got moldy|in the trash|ruined|garbage) /, 7.2],
+];
+
+const COUNTED: readonly Rule[] = [
+  [/ (?:counted|count|recount|recounted) (?:[a-z]+ ){0,4}N /, 7.6],
+  [/ i count N /, 8],
+  [/^ (?:inventory|stock|count|counts|current stock|on hand|shelf) (?:[a-z:]+ )*N (?:R|P) /, 7.5],
+  [
+    / (?:only|just|there are|theres|have|got|still|we have) (?:only |just |about |still |have |got )*N (?:A )?(?:R|P) (?:[a-z]+ )?(?:left|remaining|remain|in L) /,
+    7.8,
+  ],
+  [/ N (?:R|P|of them)? ?(?:are )?(?:left|remaining|remain) $/, 6.9],
+  [/ N (?:R|P) (?:left|remaining) /, 6.9],
+];
+
+export const served = countReader(
+  'served',
+  [
+    'served',
+    'serve',
+    'gave',
+    'handed',
+    'ate',
+    'took',
+    'grabbed',
+    'went',
+    'gone',
+    'undo',
+    'eaten',
+    'distributed',
+    'used',
+    'passed',
+    'sold',
+    'had',
+    'fed',
+    'taken',
+    'got',
+    'sent',
+    'delivered',
+    'finished',
+    'serving',
+    'demolished',
+    'crushed',
+  ],
+  SERVED,
+);
+export const tossed = countReader(
+  'tossed',
+  [
+    'tossed',
+    'toss',
+    'tossing',
+    'threw',
+    'throw',
+    'thrown',
+    'dumped',
+    'dump',
+    'trashed',
+    'trash',
+    'discarded',
+    'discard',
+    'binned',
+    'bin',
+    'wasted',
+    'dropped',
+    'spoiled',
+    'moldy',
+    'bad',
+    'chucked',
+    'ruined',
+    'garbage',
+    'pitched',
+    'throwing',
+  ],
+  TOSSED,
+);
+export const counted = countReader(
+  'counted',
+  [
+    'counted',
+    'count',
+    'recount',
+    'recounted',
+    'inventory',
+    'left',
+    'remaining',
+    'remain',
+    'have',
+    'counts',
+    'stock',
+    'shelf',
+    'in',
+  ],
+  COUNTED,
+);
+
+function countReader(intent: Intent, cues: readonly string[], rules: readonly Rule[]): IntentReader {
+  return { intent, cues, rules, slots: (lexed) => slotsOf(intent, lexed) };
+}
+
+function slotsOf(intent: Intent, lexed: Lexed): Slots {
+  const { shape } = lexed;
+  const dated = / (?:from|made|baked) (?:[a-z]+ )?W /.test(shape);
+  const count = quantity(lexed);
+  return {
+    ...(count.quantity === undefined && / (?:all|everything|the rest|whole batch) /.test(shape)
+      ? { quantity: 'all', ...unitOf(lexed) }
+      : count),
+    ...(count.quantity !== undefined && count.unit === undefined ? unitOf(lexed) : {}),
+    ...recipe(lexed),
+    ...location(lexed),
+    ...(dated ? madeWhen(lexed) : when(lexed)),
+    ...reason(intent, shape),
+    ...team(lexed),
+    ...(/ (?:about|around|like|roughly|approx|approximately|maybe|ish|almost|nearly) (?:N|B) /.test(shape)
+      ? { approx: true }
+      : {}),
+    ...items(lexed),
+    ...(/ undo /.test(shape) ? { undo: true } : {}),
+    ...remaining(lexed),
+  };
+}
+
+function unitOf(lexed: Lexed): Slots {
+  const food = lexed.seen.find((atom) => atom.sym === 'P' && atom.unit !== 'person');
+  const named = first(lexed, 'R')?.unit;
+  return food
+    ? { unit: food.unit }
+    : named
+      ? { unit: named }
+      : bareUnit(lexed).unit === 'person'
+        ? {}
+        : bareUnit(lexed);
+}
+
+function reason(intent: Intent, shape: string): Slots {
+  if (/ (?:expired|out of date|past date|past|old|went bad|spoiled|moldy) /.test(shape))
+    return { reason: 'expired' };
+  if (/ (?:tasting|taste|sample|samples|sampled|test) /.test(shape)) return { reason: 'tasting' };
+  if (/ (?:bus|travel|trip|road|away|plane|travelling|traveling) /.test(shape)) return { reason: 'travel' };
+  if (intent === 'tossed') return { reason: 'waste' };
+  return intent === 'served' && !/ undo /.test(shape) ? { reason: 'served' } : {};
+}
+
+function team(lexed: Lexed): Slots {
+  const atom = first(lexed, 'S');
+  return atom ? { team: atom.word, ...sport(lexed) } : {};
+}
+
+function items(lexed: Lexed): Slots {
+  const { seen } = lexed;
+  const rows: SlotValue[] = [];
+  seen.forEach((atom, i) => {
+    const after = seen[i + 1]?.sym === 'of' ? seen[i + 2] : seen[i + 1];
+    if (atom.sym !== 'N' || !after || !/^[RP]$/.test(after.sym)) return;
+    rows.push({
+      quantity: numberOf(atom),
+      ...(unitAfter(seen, i).unit === undefined ? {} : { unit: unitAfter(seen, i).unit as string }),
+      ...(after.sym === 'R' ? { recipe: nameOf(after) } : {}),
+    });
+  });
+  return rows.length > 1 ? { items: rows } : {};
+}
+
+function remaining(lexed: Lexed): Slots {
+  const atom = lastIn(lexed, / N (?:A )?(?:R |P |of them )?(?:are |is )?(?:left|remaining|remain) /, 'N');
+  return atom ? { remaining: numberOf(atom) } : {};
+}

@@ -1,0 +1,176 @@
+import type { Slots } from '../../slots.ts';
+import type { Atom } from '../atoms.ts';
+import type { IntentReader } from '../intent-reader.ts';
+import type { Lexed } from '../lexed.ts';
+import { all, find, first, lastIn } from '../slots/find.ts';
+import { avoid, nutrients, sport } from '../slots/names.ts';
+import { durationMin, whenText } from '../slots/when.ts';
+
+const EVENT =
+  '(?:lift|lifting|practice|game|games|match|training|workout|workouts|race|session|sessions|run|ride|meet|swim|gym|weights|conditioning|competition|tournament|kickoff|halftime|tipoff|warmup|scrimmage|exercise|rehab|bed|S|bus|tip)';
+
+export const fuel: IntentReader = {
+  intent: 'fuel',
+  cues: [
+    'eat',
+    'snack',
+    'snacks',
+    'P',
+    'drink',
+    'fuel',
+    'recovery',
+    'pre',
+    'post',
+    'before',
+    'after',
+    'during',
+    'between',
+    'halftime',
+    'meal',
+    'breakfast',
+    'carb',
+    'hydrate',
+    'hydration',
+    'M',
+    'Q',
+    'hungry',
+    'weigh',
+    'lift',
+    'sweat',
+  ],
+  rules: [
+    [
+      new RegExp(
+        ` (?:eat|snack|snacks|drink|have|fuel|food|meal|meals|breakfast|P|hydrate|recovery|M|carbs?) .*(?:before|after|during|between|in|post|pre|at|for|prior to) (?:[a-zWS]+ ){0,3}${EVENT} `,
+      ),
+      8,
+    ],
+    [
+      new RegExp(
+        ` (?:before|after|during|between|post|pre|at) (?:[a-zWS]+ ){0,3}${EVENT} .*(?:eat|snack|snacks|drink|fuel|food|meal|M|P) `,
+      ),
+      7.8,
+    ],
+    [new RegExp(` Z (?:[a-z]+ )?(?:before|after|till|until|to|prior) (?:[a-z]+ )*${EVENT} `), 6.2],
+    [/ (?:should|do|can|to|shall|must) (?:[a-z]+ )?(?:eat|drink|snack) /, 5],
+    [/ what (?:[a-z]+ )*(?:eat|drink|snack on|fuel) /, 6],
+    [
+      / how much (?:M )?(?:[a-z]+ )*(?:eat|drink|need|have|get) (?:[a-z]+ )*(?:before|after|during|Q|in|per|a|each) /,
+      7.5,
+    ],
+    [/ (?:Q|weigh) .*M .*(?:after|before|during|day|need|eat) /, 7.5],
+    [/ M .*(?:after|before|during|whole day|per day|a day) .*Q /, 7.5],
+    [new RegExp(` (?:pre|post) (?:${EVENT} )?(?:meal|meals|snack|snacks|fuel|food|P|ideas|recovery)?`), 6.5],
+    [
+      / (?:recovery|recover|refuel|fueling|carb load|carb loading|carbo load|hydrate|hydration|rehydrate) /,
+      6.6,
+    ],
+    [/ (?:i weigh|im Q|i am Q|weigh Q|at Q) /, 6.5],
+    [/^ Q (?:[a-z]+ )*(?:what|how|eat) /, 5.5],
+    [/ (?:halftime|half time) /, 6],
+    [/ (?:drink|hydrate|water|fluid|fluids|F) .*(?:practice|game|heat|T|out) /, 6.3],
+    [
+      / (?:snacks?|food|eat|P) (?:[a-z]+ )*for (?:[a-z]+ )*(?:bus|trip|plane|flight|travel|road)(?: ride)? (?!.*N)/,
+      6.8,
+    ],
+    [/ M (?:during|before|after) /, 7.2],
+    [new RegExp(` (?:P|snacks?) (?:before|after|during|for|post|pre) (?:[a-z]+ )?${EVENT} .*Q `), 8.4],
+    [/ hungry /, 5],
+  ],
+  slots(lexed) {
+    return {
+      ...phase(lexed),
+      ...timing(lexed),
+      ...weight(lexed),
+      ...nutrients(lexed),
+      ...event(lexed),
+      ...sport(lexed),
+      ...heat(lexed),
+      ...avoid(lexed),
+    };
+  },
+};
+
+function phase({ shape }: Lexed): Slots {
+  if (/ (?:between|doubleheader|back to back) /.test(shape)) return { phase: 'between' };
+  if (/ (?:bus|travel|travelling|traveling|plane|flight|road trip) /.test(shape)) return { phase: 'travel' };
+  if (
+    / (?:all day|whole day|per day|a day|each day|daily|carb load|loading|throughout) /.test(shape) &&
+    !/ (?:after|during) /.test(shape)
+  )
+    return { phase: 'all_day' };
+  if (/ (?:after|post|recovery|recover|refuel|following) /.test(shape)) return { phase: 'post' };
+  if (
+    / (?:before|pre|prior|until|till) /.test(shape) ||
+    / (?:game|match|practice|race|kickoff) (?:[a-z]+ )*W /.test(shape)
+  )
+    return { phase: 'pre' };
+  if (/ (?:during|halftime|half time|mid|while|in practice|in the game|on the bike) /.test(shape))
+    return { phase: 'during' };
+  return {};
+}
+
+function timing(lexed: Lexed): Slots {
+  const lengths = all(lexed, 'Z');
+  const before = find(lexed, / Z (?:[a-z]+ ){0,2}(?:before|until|till|prior|to) /)?.[0];
+  const offset = all(lexed, 'W').find((atom) => atom.moment?.offset?.startsWith('+'))?.moment?.offset;
+  const gap = find(
+    lexed,
+    / (?:Z (?:[a-z]+ )?(?:gap|between|apart|break)|(?:gap|break) (?:[a-z]+ )*Z) /,
+  )?.find((atom) => atom.sym === 'Z');
+  const between = / between /.test(lexed.shape) ? (gap ?? first(lexed, 'Z')) : gap;
+  const during = lengths.find((atom) => atom !== before && atom !== between);
+  const time = whenText(
+    all(lexed, 'W')
+      .flatMap((atom) => atom.moment ?? [])
+      .filter((moment) => moment.offset === undefined),
+  );
+  return {
+    ...minutes('time_to_event_min', before),
+    ...(offset && !before
+      ? { time_to_event_min: Number.parseFloat(offset) * (offset.endsWith('d') ? 1440 : 1) }
+      : {}),
+    ...minutes('gap_min', between),
+    ...minutes('duration_min', during),
+    ...(time === undefined
+      ? {}
+      : /^\d\d:\d\d$/.test(time)
+        ? { event_time: time }
+        : { event_time: time, when: time }),
+  };
+}
+
+const minutes = (name: string, atom: Atom | undefined): Slots => {
+  const value = durationMin(atom);
+  return value === undefined ? {} : { [name]: value };
+};
+
+/** Body weight in kg to one decimal; 1 lb is 0.45359237 kg (NIST HB 44 App. C). */
+function weight(lexed: Lexed): Slots {
+  const atom = all(lexed, 'Q').find(
+    (each) =>
+      (each.unit === 'kg' && (each.value ?? 0) >= 30) || (each.unit === 'lb' && (each.value ?? 0) >= 70),
+  );
+  if (atom?.value === undefined) {
+    const bare = lastIn(lexed, / (?:weigh|weight|weighing) (?:[a-z]+ )*N /, 'N');
+    return bare?.value !== undefined && bare.value > 30
+      ? { weight_kg: bare.value >= 130 ? toKg(bare.value) : bare.value }
+      : {};
+  }
+  return { weight_kg: atom.unit === 'lb' ? toKg(atom.value) : atom.value };
+}
+
+const toKg = (pounds: number): number => Math.round(pounds * 0.45359237 * 10) / 10;
+
+const EVENT_WORD = new RegExp(` ${EVENT} `);
+
+function event(lexed: Lexed): Slots {
+  const word = EVENT_WORD.exec(lexed.shape)?.[0].trim();
+  return word === undefined || word === 'S' ? {} : { event: word.replace(/^lifting$/, 'lift') };
+}
+
+function heat(lexed: Lexed): Slots {
+  const atom = first(lexed, 'T');
+  if (atom?.value === undefined) return {};
+  return { air_temp_f: atom.unit === 'c' ? Math.round((atom.value * 9) / 5 + 32) : atom.value };
+}

@@ -1,0 +1,128 @@
+import type { Slots, SlotValue } from '../../slots.ts';
+import type { Atom } from '../atoms.ts';
+import type { IntentReader } from '../intent-reader.ts';
+import type { Lexed } from '../lexed.ts';
+import { all, find, first } from '../slots/find.ts';
+import { ingredient, nameOf, nutrients, recipe } from '../slots/names.ts';
+import { numberOf, pieces, quantity } from '../slots/numbers.ts';
+import { targets } from '../slots/targets.ts';
+
+export const macros: IntentReader = {
+  intent: 'macros',
+  cues: [
+    'M',
+    'macros',
+    'macro',
+    'nutrition',
+    'nutritional',
+    'nutrients',
+    'label',
+    'cut',
+    'compare',
+    '+',
+    'facts',
+    'kcals',
+  ],
+  rules: [
+    [/ (?:macros?|nutrition|nutritional|nutrients) /, 7],
+    [/ (?:nutrition|nutritional|nutrition facts|facts) (?:label|facts|panel|info) /, 8.2],
+    [/ label /, 3.5],
+    [/ (?:how much|how many|hows|whats the|what is the|what are the) (?:[a-z]+ )?(?:U )?(?:of )?M /, 6.5],
+    [/ how (?:many|much) U (?:of )?M /, 7],
+    [/ M (?:[a-z]+ ){0,3}(?:R|F|P) /, 5.5],
+    [/ (?:R|F|P) (?:[a-z]+ ){0,2}M /, 5],
+    [/^ (?:and |the |whats |total )*M (?:and M )*\?? ?$/, 6.5],
+    [/ M (?:and M )*(?:in|per|of|for|on) /, 6.2],
+    [/ M \? /, 5],
+    [/ compare /, 6.5],
+    [/ (?:more|most|less|higher|lower|highest|lowest) M .*(?:R|F|P) /, 6],
+    [
+      / (?:hold|holds|still|have|has|enough|get|reach|hit) (?:[a-z]+ )*(?:Q|N) (?:of )?M .*(?:at|into|if) N /,
+      9,
+    ],
+    [/ (?:P|R) enough M /, 7],
+    [/ (?:is|are|does|do|will|would) .*(?:Q|N) (?:of )?M .*\? /, 6.5],
+    [/ (?:cut|slice|sliced|divide) (?:it |them |this )?(?:in |into )N /, 5.2],
+    [/ (?:cut|slice) .*N (?:instead of|rather than|not) N /, 6.2],
+    [/ (?:F|Q F|N F) \+ (?:Q |N )?F /, 6],
+    [/ (?:Q|N) (?:of )?F (?:and|plus|with|\+) (?:a |N |Q )?F $/, 4.5],
+    [/ M .*(?:without|if|with|add|plus|minus) /, 6.5],
+    [/ (?:can|could|should|may) (?:we|i|you|u) add (?:[a-z]+ )?(?:Q )?F /, 5.5],
+    [/ how (?:healthy|nutritious|filling) /, 5],
+    [/ (?:G|percent) (?:of )?(?:[a-z]+ )*M /, 5],
+  ],
+  slots(lexed) {
+    const goal = targets(lexed);
+    return {
+      ...(/ label | facts label | panel /.test(lexed.shape) ? { output: 'label' } : {}),
+      ...nutrients(lexed),
+      ...per(lexed),
+      ...compare(lexed),
+      ...subject(lexed),
+      ...pieces(lexed),
+      ...portion(lexed),
+      ...counted(lexed),
+      ...change(lexed),
+      ...(goal.length > 0 ? { target: goal as unknown as SlotValue } : {}),
+    };
+  },
+};
+
+function subject(lexed: Lexed): Slots {
+  const named = first(lexed, 'R');
+  if (named) return { recipe: nameOf(named) };
+  const lead =
+    lexed.syms.has('F') && !/ (?:add|adding|with|plus|without|minus) (?:[a-z]+ )*(?:Q )?F $/.test(lexed.shape)
+      ? ingredient(lexed)
+      : {};
+  return lead.ingredient === undefined ? recipe(lexed) : lead;
+}
+
+function per(lexed: Lexed): Slots {
+  const covered = find(lexed, / (?:per|each|every|a) (?:P|Q|R|batch|recipe|slab|person|N U|N g) /);
+  const unit = covered?.at(-1);
+  if (!unit || (covered?.[0]?.sym === 'a' && unit.sym !== 'P')) return {};
+  if (unit.sym === 'Q') return { per: `${unit.value} ${unit.unit}` };
+  return { per: unit.unit ?? unit.word };
+}
+
+/** "100 g rolled oats", "2 cups granola": how much of it. */
+function portion(lexed: Lexed): Slots {
+  const amount = find(lexed, / (?:[a-z]+ )?Q (?:of )?(?:[a-z]+ )?(?:F|R) /)?.find((atom) => atom.sym === 'Q');
+  if (!amount || / per Q /.test(lexed.shape)) return {};
+  return {
+    portion: numberOf(amount),
+    portion_unit: amount.unit,
+    amount: numberOf(amount),
+    amount_unit: amount.unit,
+  };
+}
+
+function counted(lexed: Lexed): Slots {
+  return find(lexed, / N (?:[a-z]+ )?(?:P|R) /) && !/ (?:at|into|in) N P /.test(lexed.shape)
+    ? quantity(lexed)
+    : {};
+}
+
+function compare(lexed: Lexed): Slots {
+  const recipes = all(lexed, 'R');
+  const things = recipes.length > 1 ? recipes : all(lexed, 'F');
+  if (things.length < 2 || !/ (?:compare|vs|versus|or|than|between|against) /.test(lexed.shape)) return {};
+  return { compare: things.map(nameOf) };
+}
+
+const ADD =
+  / (?:add|added|adding|plus|\+|with) (?:[a-z]+ )*?(?:[QN] )?(?:of )?F (?:(?:and|\+|plus) (?:[QN] )?F )*/;
+const REMOVE = / (?:without|minus|remove|removing|leave out|skip|no|less) (?:the )?(?:F|A) /;
+
+function change(lexed: Lexed): Slots {
+  const added = find(lexed, ADD)?.filter((atom) => atom.sym === 'F') ?? [];
+  const removed = find(lexed, REMOVE)?.filter((atom) => atom.sym === 'F' || atom.sym === 'A') ?? [];
+  return { ...oneOrMany('add', added), ...oneOrMany('remove', removed) };
+}
+
+function oneOrMany(name: string, atoms: readonly Atom[]): Slots {
+  const [only, ...others] = atoms.map(nameOf);
+  if (only === undefined) return {};
+  return { [name]: others.length > 0 ? [only, ...others] : only };
+}

@@ -1,0 +1,231 @@
+import type { Slots, SlotValue } from '../../slots.ts';
+import type { IntentReader } from '../intent-reader.ts';
+import type { Lexed } from '../lexed.ts';
+import { all, find, first, lastIn } from '../slots/find.ts';
+import { avoid, dish, ingredient, nameOf } from '../slots/names.ts';
+import {
+  amount,
+  bareUnit,
+  factor,
+  numberOf,
+  outputUnit,
+  pieceMass,
+  pieces,
+  quantity,
+  unitAfter,
+} from '../slots/numbers.ts';
+import { when } from '../slots/when.ts';
+
+const PROBLEMS: readonly (readonly [RegExp, string])[] = [
+  [/ (?:dry|dryer|drier|stiff) /, 'too dry'],
+  [/ (?:wet|runny|loose|watery|soupy|liquidy|moist|soft) /, 'too wet'],
+  [/ (?:sticky|tacky|gooey) /, 'too sticky'],
+  [/ (?:crumbly|crumbling|crumble|crumbles|falling|fall|apart|stick together) /, 'crumbly'],
+  [/ (?:burnt|burned|burn|overbaked|overcooked) /, 'burnt'],
+  [/ (?:sweet) /, 'too sweet'],
+  [/ (?:salty) /, 'too salty'],
+  [/ (?:set|setting|firm) /, 'not setting'],
+  [/ (?:hard|hardened) /, 'too hard'],
+];
+const OVER =
+  / (?:too much|twice the|B (?:[a-z]+ )*(?:F|M)|extra|overadded|tablespoons? instead|U instead of U) /;
+const MISTAKE = / (?:mistake|accident|accidentally|oops|accidently|wrong) /;
+const FORGOT = / (?:forgot|forget|missed|skipped|left out) (?:[a-z]+ ){0,3}(?:F|M|Y) /;
+const RESCUE =
+  / (?:too|way too|super|really|so|very|is|are|r|a bit|kinda|turned out|came out|wont|not|pretty) (?:[a-z]+ )?(?:dry|dryer|stiff|wet|runny|sticky|crumbly|loose|watery|soupy|tacky|gooey|salty|sweet|hard|soft|hardened|crumbling|burnt) /;
+
+export const scale: IntentReader = {
+  intent: 'scale',
+  cues: [
+    'N',
+    'B',
+    'Q',
+    'X',
+    'R',
+    'P',
+    'dry',
+    'wet',
+    'sticky',
+    'crumbly',
+    'crumbling',
+    'forgot',
+    'mistake',
+    'runny',
+    'scale',
+    'much',
+    'salty',
+    'apart',
+    'burnt',
+    'batch',
+    'stick',
+  ],
+  rules: [
+    [/ N /, 1],
+    [/^ N $/, 3],
+    [/ N (?:[a-z]+ ){0,2}(?:A )*(?:[a-z]+ )?(?:P|R) /, 4],
+    [
+      / (?:make|need|want|give|prep|gimme|bake|for|feed|get|do|cook|prepare|produce|order of|want|amounts?) (?:[a-z]+ ){0,3}N (?:[a-z]+ )?(?:A )?(?:P|R) /,
+      5,
+    ],
+    [/ R for N /, 5.5],
+    [/ R (?:[a-z]+ )?B /, 6],
+    [/ B (?:[a-z]+ ){0,3}(?:A )?(?:R|P) /, 6],
+    [/ B /, 4],
+    [/ B (?:it|that|this|everything|all) /, 5],
+    [/ (?:scale|scaled|scaling|multiply) /, 7],
+    [/ (?:how much|how many) (?:of )?(?:F|M) .*N (?:P|R) /, 7.5],
+    [/ (?:what|how (?:many|much)) .*(?:make|get|do|made) .*Q (?:of )?(?:F|M) /, 8.5],
+    [/ (?:only|just|got|have) (?:[a-z]+ ){0,2}Q (?:of )?(?:F|M) .*(?:how many|what can|make) /, 9],
+    [/ how many (?:P|R) .*Q (?:of )?(?:F|M) /, 8.5],
+    [/ Q (?:of )?(?:F|M) (?:[a-z]+ )*how many (?:P|R) /, 8.5],
+    [/ X (?:[a-z]+ )*(?:to|into|instead) (?:[a-z]+ )*X /, 9],
+    [/ (?:fit|fits|fill|in|for|into|use|to) (?:[a-zRP]+ )*(?:N )?X /, 7],
+    [/ (?:P|R|N) (?:of|at) Q /, 6.5],
+    [/ (?:Q each|Q apiece) /, 6],
+    [/ (?:each|every) P .*Q /, 6],
+    [/ (?:recipe|batch|it|R|this|card) (?:makes|make|yields|yield|is for|serves) .*N .*N /, 8],
+    [/ N P N P (?:each|per|apiece) /, 7.5],
+    [/ (?:N )?P (?:with )?N (?:P )?(?:each|apiece|per P) /, 7],
+    [/ G (?:extra|more|spare|over) /, 6],
+    [RESCUE, 8],
+    [/ (?:P|R|mix|dough|slab|it|batter) .*(?:crumbly|sticky|dry|wet|runny) /, 7],
+    [
+      / (?:wont|doesnt|not|isnt|didnt|dont) (?:[a-z]+ )?(?:set|hold together|stick|stick together|firm|setting) /,
+      7.5,
+    ],
+    [/ (?:fall|falling|falls|fell) apart /, 8],
+    [/ B (?:[a-z]+ )*(?:F|M) (?:[a-z]+ )*(?:mistake|accident|accidentally) /, 9],
+    [/ (?:mistake|accident|accidentally|oops|wrong) .*(?:F|M|Q|U) /, 8],
+    [/ too much (?:of )?(?:the )?(?:F|M) /, 8],
+    [/ (?:put|added|used|dumped) (?:[a-z]+ ){0,2}(?:extra|too much|twice) /, 8],
+    [FORGOT, 7.5],
+    [/ U instead of U /, 8.5],
+    [/ (?:cut|slice) (?:[a-zRP]+ )*(?:bigger|smaller|thicker|thinner) /, 6.5],
+    [/ N (?:P|pieces) from /, 6],
+    [/ enough (?:[a-z]+ )?(?:R|P) for N /, 6],
+    [/ (?:cut|slice|divide|portion) (?:[a-z]+ )*R (?:[a-z]+ )*(?:into|in) N /, 6],
+    [/ N P (?:please|pls) /, 5],
+    [/ (?:bigger|smaller|larger|mini|lighter|heavier) (?:P|R) /, 4],
+    [/^ (?:and )?(?:for|what about) N (?:P )?$/, 5],
+    [/ (?:make|making|prep) (?:[a-z]+ ){0,2}(?:A )?(?:R|P) /, 2.5],
+    [/ recipe .*for N /, 6],
+    [/ N (?:P )?(?:of )?(?:[a-z]+ )?(?:R|P) (?:please|pls|now|asap) /, 5],
+  ],
+  slots(lexed) {
+    const cut = pieces(lexed);
+    const trouble = problem(lexed);
+    return {
+      ...(cut.pieces !== undefined && all(lexed, 'N').length <= Object.keys(cut).length
+        ? {}
+        : quantity(lexed)),
+      ...cut,
+      ...(all(lexed, 'N').length === 0 && first(lexed, 'Q') ? bareUnit(lexed) : {}),
+      ...(trouble.problem ? bareUnit(lexed) : {}),
+      ...factor(lexed),
+      ...dish(lexed),
+      ...(lexed.syms.has('F') || lexed.syms.has('M') ? ingredient(lexed) : {}),
+      ...amounts(lexed),
+      ...avoid(lexed),
+      ...pan(lexed),
+      ...baseYield(lexed),
+      ...perPerson(lexed),
+      ...parts(lexed),
+      ...extra(lexed),
+      ...trouble,
+      ...outputUnit(lexed),
+      ...when(lexed),
+    };
+  },
+};
+
+function amounts(lexed: Lexed): Slots {
+  const mass = pieceMass(lexed);
+  if (mass.piece_g !== undefined) return mass;
+  const said = amount(lexed);
+  if (said.amount === undefined) return {};
+  const limiting =
+    / (?:how many|how much|what|only|left|have|max|got) /.test(lexed.shape) &&
+    (lexed.syms.has('F') || lexed.syms.has('M'));
+  return limiting ? { ...said, limit_by: 'ingredient' } : said;
+}
+
+function pan(lexed: Lexed): Slots {
+  const pans = all(lexed, 'X');
+  const [one, two] = pans;
+  if (!one) return {};
+  if (two) {
+    const backward = / X (?:instead of|not) (?:[a-z]+ )*X /.test(lexed.shape);
+    const [from, to] = backward ? [two, one] : [one, two];
+    return { pan_from: nameOf(from), pan: nameOf(to), ...panCount(lexed) };
+  }
+  return { pan: nameOf(one), ...panCount(lexed) };
+}
+
+function panCount(lexed: Lexed): Slots {
+  const count = find(lexed, / N X /)?.[0];
+  return count ? { pan_count: numberOf(count) } : {};
+}
+
+const MAKES =
+  / (?:makes|make|yields|yield|serves|is for|gives) (?:[a-z]+ )?N .*?(?:need|want|for|make|to) (?:[a-z]+ )*N /;
+
+function baseYield(lexed: Lexed): Slots {
+  const covered = find(lexed, MAKES)?.filter((atom) => atom.sym === 'N');
+  const [base, wanted] = covered ?? [];
+  if (!base || !wanted) return {};
+  return { base_yield: numberOf(base), quantity: numberOf(wanted) };
+}
+
+function perPerson(lexed: Lexed): Slots {
+  const covered =
+    find(lexed, / N P (?:[a-z]+ )*N (?:P )?(?:[a-z]+ )?(?:each|apiece|per) /) ??
+    find(lexed, / N (?:P|R) (?:each|apiece|per) (?:[a-z]+ )?(?:for )?N /);
+  const [one, two] = covered?.filter((atom) => atom.sym === 'N') ?? [];
+  if (!one || !two || !covered) return {};
+  const people = unitAfter(covered, covered.indexOf(one)).unit === 'person' ? one : two;
+  const each = people === one ? two : one;
+  const unit = unitAfter(covered, covered.indexOf(each)).unit;
+  return {
+    quantity: numberOf(people),
+    unit: 'person',
+    portion: numberOf(each),
+    ...(unit === undefined || unit === 'person' ? {} : { portion_unit: unit }),
+  };
+}
+
+/** "24 oat bars and 16 cherry bars". */
+function parts(lexed: Lexed): Slots {
+  const found: SlotValue[] = [];
+  lexed.seen.forEach((atom, i) => {
+    const next =
+      lexed.seen[i + 1]?.sym === 'of' || lexed.seen[i + 1]?.sym === 'A'
+        ? lexed.seen[i + 2]
+        : lexed.seen[i + 1];
+    if (atom.sym !== 'N' || next?.sym !== 'R') return;
+    found.push({
+      quantity: numberOf(atom),
+      ...(next.unit === undefined ? {} : { unit: next.unit }),
+      recipe: nameOf(next),
+    });
+  });
+  return found.length > 1 ? { parts: found } : {};
+}
+
+function extra(lexed: Lexed): Slots {
+  const share = lastIn(lexed, / (?:G|plus|extra|spare|and) (?:[a-z]+ )?(?:G )?/, 'G') ?? first(lexed, 'G');
+  return share ? { extra_pct: numberOf(share) } : {};
+}
+
+function problem(lexed: Lexed): Slots {
+  const { shape } = lexed;
+  if (FORGOT.test(shape)) return { problem: 'forgot' };
+  if (MISTAKE.test(shape) && (OVER.test(shape) || lexed.syms.has('B'))) return { problem: 'overadded' };
+  if (/ (?:too much|twice the|added extra|U instead of U) /.test(shape)) return { problem: 'overadded' };
+  if (
+    !RESCUE.test(shape) &&
+    !/ (?:fall|apart|wont|doesnt|isnt|not|dry|sticky|crumbly|crumbling) /.test(shape)
+  )
+    return {};
+  const row = PROBLEMS.find(([pattern]) => pattern.test(shape));
+  return row ? { problem: row[1] } : {};
+}

@@ -1,0 +1,109 @@
+import type { Slots } from '../../slots.ts';
+import type { IntentReader } from '../intent-reader.ts';
+import type { Lexed } from '../lexed.ts';
+import { avoid, location, recipe } from '../slots/names.ts';
+import { bareUnit, quantity } from '../slots/numbers.ts';
+import { madeWhen, when } from '../slots/when.ts';
+
+export const stock: IntentReader = {
+  intent: 'stock',
+  cues: [
+    'stock',
+    'inventory',
+    'left',
+    'have',
+    'L',
+    'expire',
+    'expires',
+    'expired',
+    'expiring',
+    'use',
+    'enough',
+    'low',
+    'available',
+    'keep',
+    'last',
+    'still',
+    'who',
+    'shelf',
+    'good',
+    'remaining',
+    'hand',
+    'first',
+    'batch',
+    'many',
+  ],
+  rules: [
+    [/ (?:stock|inventory) /, 6.5],
+    [/^ (?:[a-z]+ ){0,2}(?:stock|inventory) (?:[a-z]+ ){0,2}\?? ?$/, 7],
+    [
+      / how (?:many|much) (?:[a-zRPFA]+ ){0,6}(?:left|remaining|remain|available|on hand|still|do we have|we have|have we|we got|are there|in stock|in L|there) /,
+      8,
+    ],
+    [/ how (?:many|much) (?:[a-z]+ ){0,2}left /, 8],
+    [/ how (?:many|much) .*L /, 7],
+    [
+      / (?:any|is there|are there|do we have|have we got|we got|got any) (?:[a-z]+ )*(?:A )?(?:R|P|F) (?:[a-z]+ )*(?:left|in L|there|available)? ?/,
+      5.6,
+    ],
+    [/ do (?:we|you|u) (?:still )?have (?:[a-z]+ )*(?:A )?(?:R|P) /, 6.7],
+    [
+      / (?:whats|what is|what are|what|anything|everything|show) (?:[a-z]+ )*(?:in|left in|inside) (?:[a-z]+ )?L /,
+      7.6,
+    ],
+    [/ (?:whats|what is|what do we have|anything|what) (?:[a-z]+ )?(?:left|available|there) /, 6.5],
+    [/ (?:expire|expires|expiring|expired|expiry|expiration|going bad|go bad|out of date) /, 7],
+    [/ use by /, 7.5],
+    [/ (?:use|eat|serve|go|goes|pull) (?:[a-z]+ )?first /, 7.5],
+    [/ (?:how long|shelf life) (?:[a-z]+ )*(?:R|P|F|it|they|these|keep|last|good) /, 7],
+    [/ shelf life /, 8],
+    [/ how long (?:[a-zRPF]+ )*(?:keep|last|good|stay) /, 8],
+    [/ enough (?:[a-z]+ )*(?:R|P|F) (?:for|left|to) /, 8],
+    [/ enough for /, 6.5],
+    [/ (?:running|are we|were|we|what) (?:[a-z]+ )*low (?:on )?/, 8.2],
+    [/ (?:below|under) par /, 8],
+    [/ who (?:made|baked|did|prepped) /, 7.5],
+    [/ (?:R|P|F|they|these|it) (?:[a-zW]+ )*still (?:good|ok|okay|fine|usable) /, 7.6],
+    [/ (?:are|is) (?:[a-z]+ )*(?:R|P) (?:from|made) (?:[a-z]+ )?W /, 7],
+    [/ (?:P|R) (?:are |we )?left \?? ?/, 6.6],
+    [/ (?:P|R) (?:do )?we have /, 6.5],
+    [/ (?:where|which) (?:[a-z]+ )*(?:R|P) .*(?:L|shelf|fridge|kept|stored)? ?/, 3],
+    [/ when (?:was|were) (?:[a-z]+ )*(?:R|P) (?:[a-z]+ )*made /, 7.5],
+    [/ batch (?:info|code|number|[a-z]+ )*/, 2],
+    [/ (?:need|must|have) to be (?:thrown|tossed) /, 6],
+    [/ (?:what|which) .*(?:L) /, 4],
+    [/ in L \? /, 5],
+    [/ do we have (?:[a-z]+ )*(?:left|available|on hand) /, 7],
+  ],
+  slots(lexed) {
+    const asked = ask(lexed);
+    const made = / (?:made|from|baked) (?:[a-z]+ )?W /.test(lexed.shape) || asked.ask === 'batch_info';
+    return {
+      ...recipe(lexed),
+      ...bareUnit(lexed),
+      ...location(lexed),
+      ...filter(lexed),
+      ...(made ? madeWhen(lexed) : when(lexed)),
+      ...avoid(lexed),
+      ...asked,
+      ...quantity(lexed),
+    };
+  },
+};
+
+function filter({ shape }: Lexed): Slots {
+  if (/ (?:expired|past date|out of date|too old) /.test(shape)) return { filter: 'expired' };
+  if (/ (?:expire|expires|expiring|go bad|going bad) /.test(shape) && !/ when /.test(shape))
+    return { filter: 'expiring' };
+  if (/ (?:low|par) /.test(shape)) return { filter: 'low' };
+  return {};
+}
+
+function ask({ shape }: Lexed): Slots {
+  if (/ use by | when .*expire|still (?:good|ok|okay|fine|usable) /.test(shape)) return { ask: 'use_by' };
+  if (/ shelf life | how long /.test(shape)) return { ask: 'shelf_life' };
+  if (/ enough /.test(shape)) return { ask: 'enough' };
+  if (/ first /.test(shape)) return { ask: 'first_out' };
+  if (/ who (?:made|baked|did|prepped) | when (?:was|were) /.test(shape)) return { ask: 'batch_info' };
+  return {};
+}

@@ -1,0 +1,77 @@
+import type { Slots } from '../../slots.ts';
+import type { IntentReader } from '../intent-reader.ts';
+import type { Lexed } from '../lexed.ts';
+import { all, first } from '../slots/find.ts';
+import { nameOf } from '../slots/names.ts';
+
+const POWDER = /powder|whey|casein|protein/;
+
+export const supplement: IntentReader = {
+  intent: 'supplement',
+  cues: [
+    'Y',
+    'supplement',
+    'banned',
+    'legal',
+    'certified',
+    'tested',
+    'powder',
+    'allowed',
+    'permitted',
+    'drug',
+    'doping',
+    'F',
+    'pills',
+    'gummies',
+  ],
+  rules: [
+    [/ Y /, 6],
+    [/ (?:can|may|should|could|is|are|ok|okay|will|does|do) (?:[a-z]+ ){0,5}Y /, 7.5],
+    [/ Y (?:[a-z]+ )*(?:ok|okay|legal|banned|allowed|permitted|certified|tested|safe|good|limit|work) /, 8.3],
+    [/ (?:banned|legal|permitted|prohibited|illegal) /, 7.5],
+    [/ (?:third party|3rd party|nsf|batch tested|certified|informed) /, 7.5],
+    [
+      / (?:drug test|drug tests|tested positive|doping|anti doping|fail a test|drug testing|positive test|piss test) /,
+      8.6,
+    ],
+    [/ (?:supplements?|supps|pills|gummies) /, 6.5],
+    [
+      / (?:is|are|can) (?:[a-z]+ )*(?:powder|F) (?:[a-z]+ )*(?:ok|okay|legal|banned|allowed|permitted|certified|approved|tested) /,
+      7.4,
+    ],
+    [/ (?:N party|third party) (?:[a-z]+ )*tested /, 8],
+    [/ allowed (?:[a-z]+ )*(?:by|to take|under) /, 6.5],
+    [/ take (?:Y|F) /, 7],
+  ],
+  slots: (lexed) => ({ ...product(lexed), ...ask(lexed) }),
+};
+
+function product(lexed: Lexed): Slots {
+  const atom = first(lexed, 'Y');
+  if (atom) return { supplement: nameOf(atom) };
+  const powder = all(lexed, 'F').find((each) => POWDER.test(each.word)) ?? first(lexed, 'F');
+  if (powder) return { supplement: powder.word };
+  const strange = lexed.seen.find((each) => each.unknown);
+  return strange ? { supplement: strange.text } : {};
+}
+
+function ask({ shape }: Lexed): Slots {
+  if (/ (?:drug test|drug tests|drug testing|positive|doping|piss test|fail) /.test(shape))
+    return { ask: 'drug_test' };
+  if (/ (?:certified|third party|N party|nsf|batch tested|tested|informed|certification) /.test(shape))
+    return { ask: 'certified' };
+  if (/ (?:limit|threshold|maximum|max|how much|too much) /.test(shape)) return { ask: 'limit' };
+  if (
+    / (?:we|school|kitchen|staff) (?:[a-z]+ )*(?:give|provide|buy|hand|offer|supply|serve) | (?:provide|provision|hand out) /.test(
+      shape,
+    )
+  )
+    return { ask: 'provision' };
+  if (
+    / (?:can|may|ok|okay|legal|banned|allowed|permitted|prohibited|safe|good|should|illegal|approved|fine|take) /.test(
+      shape,
+    )
+  )
+    return { ask: 'permitted' };
+  return {};
+}

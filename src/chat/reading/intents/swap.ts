@@ -1,0 +1,105 @@
+import type { Slots } from '../../slots.ts';
+import type { Atom } from '../atoms.ts';
+import type { IntentReader } from '../intent-reader.ts';
+import type { Lexed } from '../lexed.ts';
+import { all, find } from '../slots/find.ts';
+import { avoid, dish, ingredient, knownRecipe, nameOf } from '../slots/names.ts';
+import { amount } from '../slots/numbers.ts';
+
+const THING = '(?:F|M|V|A|Y|R)';
+
+export const swap: IntentReader = {
+  intent: 'swap',
+  cues: [
+    'F',
+    'M',
+    'A',
+    'V',
+    'Y',
+    'swap',
+    'sub',
+    'substitute',
+    'instead',
+    'replace',
+    'replacement',
+    'alternative',
+    'out',
+    'version',
+  ],
+  rules: [
+    [new RegExp(` (?:out|outta|short|low|ran out) (?:of|on) (?:[a-z]+ ){0,2}${THING} `), 7.5],
+    [
+      new RegExp(
+        ` (?:swap|swapping|sub|subs|subbing|substitute|substitutes|substitution|replace|replacing|replacement|switch|trade) (?:[a-z]+ ){0,4}(?:Q )?(?:of )?${THING} `,
+      ),
+      8.5,
+    ],
+    [/ (?:swap|sub|substitute|substitution|substitutes|replacement|alternative|alternatives) /, 6.5],
+    [/ instead of (?:[a-z]+ )?(?:F|M|V|Y|A) /, 7.5],
+    [/ (?:F|Y) instead /, 7],
+    [/ in place of /, 8],
+    [/ (?:alternative|alternatives|replacement|sub|substitute) (?:for|of|to) /, 8.5],
+    [
+      / (?:no more|no|dont have|havent got|havent|havent any|have no|got no|theres no|there is no|we lack|missing|without|cant find|all out of|finished the|used up|is finished|are finished) (?:[a-z]+ ){0,2}(?:F|M|Y) /,
+      6,
+    ],
+    [
+      / (?:no more|dont have|havent got|have no|got no|theres no|there is no) (?:[a-z]+ ){0,3}(?:F|M|Y) .*(?:what|else|use|can|instead|\?) /,
+      7.5,
+    ],
+    [/ (?:F|M|Y) (?:[a-z]+ )*(?:is|are|was|all) (?:all )?(?:out|gone|finished|empty) /, 7],
+    [/^ no (?:more )?(?:F|M|Y) /, 6.5],
+    [/^ A (?:[a-z]+ )*$/, 5],
+    [/ A (?:and A )*(?:version|option|alternative|variation|variant|one) /, 8],
+    [/ (?:version|variation|variant) /, 6],
+    [/ (?:make|do|turn|get) (?:[a-z]+ ){0,3}(?:R |P |it |them |this |that |these )?(?:A |into A )/, 7],
+    [/^ (?:A )+(?:and A )*(?:R|P) /, 6],
+    [/ (?:how|can) .*(?:make|do) .*(?:R|P|it|them|these|this) .*A /, 8.2],
+    [
+      / (?:what|anything) (?:else )?(?:can|could|do|should) (?:[a-z]+ )*use (?:[a-z]+ )*(?:for|instead|as) /,
+      6.5,
+    ],
+    [/ use (?:[a-z]+ )?(?:F|Y) (?:for|instead|in place) /, 7.5],
+    [/ can (?:i|we|you|u) use (?:[a-z]+ )?(?:F) /, 5.5],
+    [/ (?:F|M) (?:is|are)? ?(?:what else|any ideas|use what) /, 6],
+    [/ what else /, 4],
+    [/ for (?:F|M) (?:because|since|cuz) /, 5],
+  ],
+  slots: (lexed) => ({ ...pair(lexed), ...avoid(lexed), ...recipeOf(lexed), ...amount(lexed) }),
+};
+
+const recipeOf = (lexed: Lexed): Slots =>
+  / (?:version|variation|variant) /.test(lexed.shape) || !lexed.syms.has('F')
+    ? dish(lexed)
+    : knownRecipe(lexed);
+
+/** Old and new by the grammar of the verb: "sub NEW for OLD", "replace OLD with NEW", "NEW instead of OLD". */
+function pair(lexed: Lexed): Slots {
+  const newOld =
+    find(lexed, / (?:F|Y) (?:[a-z]+ )?(?:instead of|in place of|rather than|not) (?:[a-z]+ )?(?:F|M|Y|A) /) ??
+    find(
+      lexed,
+      / (?:sub|subs|subbing|substitute|use|using) (?:[a-z]+ )?(?:F|Y) (?:[a-z]+ )?(?:for|instead of|in place of) (?:[a-z]+ )?(?:F|M|Y) /,
+    );
+  if (newOld) return both(newOld, 'newOld');
+  const oldNew = find(
+    lexed,
+    / (?:swap|replace|switch|trade|sub|substitute|change|swapping|replacing) (?:[a-z]+ ){0,2}(?:Q )?(?:of )?(?:F|M|Y|A) (?:out )?(?:with|for|to|by|into) (?:[a-z]+ )?(?:Q )?(?:F|Y) /,
+  );
+  if (oldNew) return both(oldNew, 'oldNew');
+  const use = find(lexed, /^ can (?:i|we|u|you) use (?:[a-z]+ )?F \??/)?.find((atom) => atom.sym === 'F');
+  if (use && all(lexed, 'F').length === 1) return { replacement: nameOf(use) };
+  const said = ingredient(lexed);
+  if (said.ingredient !== undefined) return said;
+  const shelf = all(lexed, 'A').find((atom) => atom.id !== undefined && !/ free | allerg/.test(lexed.said));
+  const noun = shelf ?? all(lexed, 'V')[0];
+  return noun ? { ingredient: nameOf(noun) } : {};
+}
+
+function both(atoms: readonly Atom[], order: 'newOld' | 'oldNew'): Slots {
+  const things = atoms.filter((atom) => /^[FMYA]$/.test(atom.sym));
+  const [one, two] = [things[0], things.at(-1)];
+  if (!one || !two || one === two) return {};
+  const [old, fresh] = order === 'newOld' ? [two, one] : [one, two];
+  return { ingredient: old.sym === 'M' ? 'sugar' : nameOf(old), replacement: nameOf(fresh) };
+}

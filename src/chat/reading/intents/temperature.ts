@@ -1,0 +1,144 @@
+import type { Slots, SlotValue } from '../../slots.ts';
+import type { Atom } from '../atoms.ts';
+import type { IntentReader } from '../intent-reader.ts';
+import type { Lexed } from '../lexed.ts';
+import { all, find, first } from '../slots/find.ts';
+import { nameOf, recipe } from '../slots/names.ts';
+import { numberOf, quantity } from '../slots/numbers.ts';
+import { durationMin, when } from '../slots/when.ts';
+
+export const temperature: IntentReader = {
+  intent: 'temperature',
+  cues: [
+    'T',
+    'L',
+    'temp',
+    'temperature',
+    'temps',
+    'out',
+    'power',
+    'cold',
+    'hot',
+    'counter',
+    'cooling',
+    'warm',
+    'outage',
+    'degrees',
+    'thermometer',
+    'cool',
+    'cooled',
+    'received',
+    'room',
+    'left',
+    'fridge',
+    'car',
+    'died',
+    'sat',
+    'danger',
+  ],
+  rules: [
+    [/ T /, 5],
+    [/ L (?:[a-zW:]+ ){0,5}T /, 8],
+    [/ T (?:[a-z]+ ){0,4}L /, 7.5],
+    [
+      / L (?:[a-z]+ ){0,2}(?:is|reads|reading|at|says|shows|hit|was|temp|running|reached) (?:[a-z]+ ){0,2}N (?!P|R|A)/,
+      8,
+    ],
+    [/^ L -? ?N $/, 7.5],
+    [/ L N L N /, 8],
+    [/ (?:temp|temperature|temps) /, 6.5],
+    [/ (?:how|what) (?:cold|hot|warm|temp|temperature) /, 8],
+    [/ (?:what|how) .*(?:temp|temperature) (?:[a-z]+ )*(?:should|is|do|for|ok) /, 8],
+    [
+      / (?:R|P|F|it|they|them|food|everything|these|stuff) (?:[a-zNPW]+ ){0,6}(?:out|counter|room temp|unrefrigerated|warm) (?:[a-z]+ ){0,5}(?:Z|overnight|W|all|N) /,
+      8.5,
+    ],
+    [/ (?:out|counter|unrefrigerated|sitting) (?:[a-z]+ ){0,4}(?:for |about |like )?(?:Z|overnight) /, 8],
+    [
+      / (?:been|was|were|left|sat|sitting|forgot) (?:[a-zRPF]+ ){0,5}(?:out|on the counter|on counter|in the sun|in W|in (?:[a-z]+ )?car) /,
+      8,
+    ],
+    [/ (?:been|was|were|left|sat) (?:[a-z]+ ){0,3}(?:out|counter) (?:since|all|over|for) /, 8.5],
+    [/ power (?:[a-z]+ ){0,3}(?:out|outage|cut|off|died|failure|back|went) /, 8.5],
+    [/ outage /, 8],
+    [/ (?:cooling|cool|cooled) .*T /, 8.6],
+    [/ T (?:[a-z]+ )?(?:after|in|for|at) Z /, 8.6],
+    [
+      / (?:L|freezer) (?:[a-z]+ )?(?:died|broke|broken|off|stopped|failed|not working|down|unplugged|open|warm) /,
+      7.5,
+    ],
+    [/ (?:cooling|cool|cooled|hot holding|hot hold|cold holding|danger zone|reheat) /, 5.5],
+    [/ (?:hot holding|hot hold|cold holding|cold hold|danger zone) /, 8],
+    [/ (?:delivery|delivered|received|receiving|truck) .*T /, 8.5],
+    [/ (?:door|left) (?:[a-z]+ )*open /, 6.5],
+    [/ L log /, 6],
+    [/ (?:log|record) (?:[a-z]+ )*(?:temp|temperature|T|L) /, 7],
+    [/ how long (?:[a-zRPF]+ )*(?:sit|out|unrefrigerated|without L|room|counter) /, 8.3],
+    [/ (?:forgot|left) (?:[a-z]+ )*(?:R|P|F) (?:[a-z]+ )*(?:out|back in L|on) /, 8.5],
+  ],
+  slots(lexed) {
+    const found = event(lexed);
+    const isAsk =
+      / (?:how cold|how hot|how warm|what temp|what temperature|should|limit|danger zone|how long can) /.test(
+        lexed.shape,
+      );
+    const long = durationMin(first(lexed, 'Z'));
+    return {
+      ...reading(lexed),
+      ...place(lexed),
+      ...food(lexed),
+      ...(long === undefined ? {} : { duration_min: long }),
+      ...readings(lexed),
+      ...found,
+      ...(isAsk ? { ask: 'limit' } : {}),
+      ...when(lexed),
+      ...(found.event === 'time_out' ? quantity(lexed) : {}),
+    };
+  },
+};
+
+function reading(lexed: Lexed): Slots {
+  const atom = first(lexed, 'T');
+  if (atom) return { [atom.unit === 'c' ? 'temp_c' : 'temp_f']: numberOf(atom) };
+  const bare = find(
+    lexed,
+    / (?:L|is|reads|reading|at|says|shows|hit|was|reached) (?:[a-z]+ )?N (?!P|R)/,
+  )?.findLast((each) => each.sym === 'N');
+  return bare && lexed.syms.has('L') ? { temp_f: numberOf(bare) } : {};
+}
+
+const place = (lexed: Lexed): Slots => {
+  const atom = first(lexed, 'L');
+  return atom ? { location: nameOf(atom) } : {};
+};
+
+function food(lexed: Lexed): Slots {
+  const atom =
+    first(lexed, 'F') ?? first(lexed, 'R') ?? all(lexed, 'P').find((each) => each.unit !== 'person');
+  return atom ? { food: nameOf(atom), ...(atom.sym === 'R' ? recipe(lexed) : {}) } : {};
+}
+
+/** "fridge 1 38F, fridge 2 40F": each place with the reading after it. */
+function readings(lexed: Lexed): Slots {
+  const rows: SlotValue[] = [];
+  let place: Atom | undefined;
+  for (const atom of lexed.seen) {
+    if (atom.sym === 'L') place = atom;
+    if ((atom.sym !== 'T' && atom.sym !== 'N') || !place || atom.value === undefined) continue;
+    const fahrenheit = atom.unit === 'c' ? Math.round((atom.value * 9) / 5 + 32) : atom.value;
+    rows.push({ location: nameOf(place), temp_f: fahrenheit });
+    place = undefined;
+  }
+  return rows.length > 1 ? { readings: rows } : {};
+}
+
+function event(lexed: Lexed): Slots {
+  const { shape } = lexed;
+  if (/ (?:power|outage|electricity) /.test(shape)) return { event: 'power_outage' };
+  if (/ (?:delivery|delivered|received|receiving|truck|came in|arrived) /.test(shape))
+    return { event: 'receiving' };
+  if (/ (?:cooling|cool|cooled|chilling) /.test(shape)) return { event: 'cooling' };
+  if (/ (?:out|counter|unrefrigerated|sitting|car|sat|room) /.test(shape) && !/ find out /.test(shape))
+    return { event: 'time_out' };
+  return {};
+}

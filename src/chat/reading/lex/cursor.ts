@@ -1,0 +1,62 @@
+import type { Atom } from '../atoms.ts';
+import { stem } from '../stem.ts';
+import type { Token } from '../tokens.ts';
+import type { Phrase, Vocabulary } from '../vocabulary.ts';
+
+/** The tokens of one message and what they are looked up in. */
+export interface Line {
+  readonly tokens: readonly Token[];
+  /** One form of each token's word, for phrases. */
+  readonly forms: readonly string[];
+  readonly vocabulary: Vocabulary;
+  /** Epoch milliseconds and zone, for dates written out. */
+  readonly nowMs: number;
+  readonly timeZone: string;
+}
+
+/** An atom and the index of the token after it. */
+export interface Found {
+  readonly atom: Atom;
+  readonly next: number;
+}
+
+/** Tokens ready to be read: spelling put right, hyphens inside words gone. */
+export function lineOf(all: readonly Token[], vocabulary: Vocabulary, nowMs: number, timeZone: string): Line {
+  const tokens = all.filter((token, i) => !(token.raw === '-' && joinsWords(all[i - 1], token, all[i + 1])));
+  for (const token of tokens) {
+    if (token.kind !== 'word' || vocabulary.known.has(token.word) || vocabulary.known.has(stem(token.word)))
+      continue;
+    token.word = vocabulary.correct(token.word);
+  }
+  return { tokens, forms: tokens.map((token) => stem(token.word)), vocabulary, nowMs, timeZone };
+}
+
+const joinsWords = (before: Token | undefined, sign: Token, after: Token | undefined): boolean =>
+  before?.kind === 'word' && after?.kind === 'word' && !sign.spaced && !after.spaced;
+
+export const wordAt = (line: Line, i: number): string => line.tokens[i]?.word ?? '';
+
+export function spanText(line: Line, from: number, next: number): { text: string; word: string } {
+  let text = '';
+  let word = '';
+  for (let i = from; i < next; i++) {
+    const token = line.tokens[i];
+    if (!token) break;
+    text += (i > from ? ' ' : '') + token.typed;
+    word += (i > from ? ' ' : '') + token.word;
+  }
+  return { text, word };
+}
+
+/** The longest phrase of the vocabulary that starts here. */
+export function phraseAt(line: Line, i: number): { phrase: Phrase; next: number } | undefined {
+  const row = line.vocabulary.phrases.get(line.forms[i] ?? '');
+  if (!row) return undefined;
+  for (const phrase of row) {
+    const { stems } = phrase;
+    let k = 1;
+    while (k < stems.length && stems[k] === line.forms[i + k]) k++;
+    if (k === stems.length) return { phrase, next: i + k };
+  }
+  return undefined;
+}

@@ -1,0 +1,30 @@
+import type { Atom } from '../atoms.ts';
+import { clock } from './moments.ts';
+
+const BEFORE = new Set(['at', 'by', 'since', 'around', 'until', 'till', '@', 'from']);
+/** What makes the number after "at" a count or a reading. */
+const COUNTED = new Set(['P', 'U', 'R', 'F', 'A', 'pieces', 'degrees', 'per', 'each', 'x', 'M']);
+
+/** "at 10", "since 6": an hour nobody called morning or evening. */
+export function mergeTimes(atoms: Atom[]): Atom[] {
+  return atoms.map((atom, i) => {
+    const before = atoms[i - 1];
+    if (atom.sym !== 'N' || !before || !BEFORE.has(before.sym) || atom.value === undefined) return atom;
+    if (!Number.isInteger(atom.value) || atom.value < 1 || atom.value > 12 || atom.most !== undefined)
+      return atom;
+    if (
+      COUNTED.has(atoms[i + 1]?.sym ?? '') ||
+      /^(L|T|temp|temperature|is|reads)$/.test(atoms[i - 2]?.sym ?? '')
+    )
+      return atom;
+    return {
+      sym: 'W',
+      text: atom.text,
+      word: atom.word,
+      moment: { time: clock(likelyHour(atom.value), 0), unsure: true },
+    };
+  });
+}
+
+/** A kitchen is awake from 6 in the morning to 5 in the afternoon. */
+export const likelyHour = (hour: number): number => (hour < 6 ? hour + 12 : hour);

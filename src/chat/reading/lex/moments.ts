@@ -1,0 +1,163 @@
+import type { Moment } from '../atoms.ts';
+import { DAY_WORDS, MONTHS } from '../vocabulary/days.ts';
+import { type Found, type Line, spanText, wordAt } from './cursor.ts';
+import { writtenDate } from './written-date.ts';
+
+/** A day, a clock time, a date or an offset that starts at this token. */
+export function momentAt(line: Line, i: number): Found | undefined {
+  const token = line.tokens[i];
+  if (!token) return undefined;
+  if (token.kind === 'number') return clockAt(line, i) ?? dateAt(line, i);
+  if (token.kind === 'sign') return token.raw === '+' ? offsetAt(line, i + 1, i) : undefined;
+  if (token.kind !== 'word') return undefined;
+  return wordMomentAt(line, i, token.word);
+}
+
+function found(line: Line, from: number, next: number, moment: Moment): Found {
+  return { atom: { sym: 'W', ...spanText(line, from, next), moment }, next };
+}
+
+/** "14:30", "3pm", "3:30 p.m.". */
+function clockAt(line: Line, i: number): Found | undefined {
+  const match = /^(\d{1,2})(?::(\d\d))?$/.exec(line.tokens[i]?.raw ?? '');
+  if (!match) return undefined;
+  const half = halfOfDay(line, i + 1);
+  if (match[2] === undefined && !half) return undefined;
+  const said = Number(match[1]);
+  const minute = Number(match[2] ?? 0);
+  if (said > 23 || minute > 59 || (half && (said > 12 || said === 0))) return undefined;
+  const hour = half ? (said % 12) + (half.pm ? 12 : 0) : said;
+  return found(line, i, half?.next ?? i + 1, {
+    time: clock(hour, minute),
+    ...(half || said > 12 || said === 0 || match[1]?.startsWith('0') ? {} : { unsure: true }),
+  });
+}
+
+function halfOfDay(line: Line, i: number): { pm: boolean; next: number } | undefined {
+  const word = wordAt(line, i);
+  if (word === 'am' || word === 'pm') return { pm: word === 'pm', next: i + 1 };
+  if ((word === 'a' || word === 'p') && wordAt(line, i + 1) === '.' && wordAt(line, i + 2) === 'm') {
+    return { pm: word === 'p', next: wordAt(line, i + 3) === '.' ? i + 4 : i + 3 };
+  }
+  if (
+    word === 'in' &&
+    wordAt(line, i + 1) === 'the' &&
+    /^(morning|afternoon|evening)$/.test(wordAt(line, i + 2))
+  ) {
+    return { pm: wordAt(line, i + 2) !== 'morning', next: i + 3 };
+  }
+  return undefined;
+}
+
+export const clock = (hour: number, minute: number): string =>
+  `${String(hour).padStart(2, '0')}:${String(minute).padStart(2, '0')}`;
+
+/** "12/5", "2026-12-05", "5 dec": read by the date library. */
+function dateAt(line: Line, i: number): Found | undefined {
+  const raw = line.tokens[i]?.raw ?? '';
+  const written = /^\d{4}-\d\d-\d\d$|^(?:0?[1-9]|1[0-2])\/(?:0?[1-9]|[12]\d|3[01])(?:\/\d{2,4})?$/.test(raw);
+  const monthNext = /^\d{1,2}$/.test(raw) && MONTHS.has(wordAt(line, i + 1)) && wordAt(line, i + 1) !== 'may';
+  if (!written && !monthNext) return undefined;
+  return dateFrom(line, i, written ? i + 1 : i + 2);
+}
+
+function dateFrom(line: Line, i: number, next: number): Found | undefined {
+  const day = writtenDate(spanText(line, i, next).word, line.nowMs, line.timeZone);
+  return day === undefined ? undefined : found(line, i, next, { day });
+}
+
+function wordMomentAt(line: Line, i: number, word: string): Found | undefined {
+  const day = DAY_WORDS.get(word) ?? DAY_WORDS.get(line.forms[i] ?? '');
+  if (day !== undefined) return isVerb(line, i) ? undefined : found(line, i, i + 1, { day });
+  if (MONTHS.has(word) && /^\d{1,2}$/.test(line.tokens[i + 1]?.raw ?? '')) {
+    const tail = /^(st|nd|rd|th)$/.test(wordAt(line, i + 2)) ? i + 3 : i + 2;
+    return dateFrom(line, i, tail);
+  }
+  switch (word) {
+    case 'noon':
+      return found(line, i, i + 1, { time: '12:00' });
+    case 'midnight':
+      return found(line, i, i + 1, { time: '00:00' });
+    case 'every':
+    case 'each':
+      return everyAt(line, i);
+    case 'daily':
+      return found(line, i, i + 1, { day: 'day', every: true });
+    case 'in':
+      return offsetAt(line, i + 1, i);
+    case 'this':
+    case 'next':
+    case 'last':
+      return relativeAt(line, i, word);
+    case 'day':
+    case 'night':
+    case 'morning':
+    case 'evening':
+      return dayBeforeGameAt(line, i);
+    case 'game':
+      return gameOffsetAt(line, i);
+    default:
+      return undefined;
+  }
+}
+
+/** "Bars sat on the counter", "sun butter": no day. */
+const isVerb = (line: Line, i: number): boolean =>
+  (wordAt(line, i) === 'sat' &&
+    i > 0 &&
+    /^(on|in|out|there|at|for|over|overnight|around)$/.test(wordAt(line, i + 1)) &&
+    line.tokens[i]?.raw === 'sat') ||
+  (wordAt(line, i) === 'sun' && /^(butter|dried)$/.test(wordAt(line, i + 1)));
+
+function everyAt(line: Line, i: number): Found | undefined {
+  const other = wordAt(line, i + 1);
+  if (/^(day|morning|evening|night|afternoon)$/.test(other))
+    return found(line, i, i + 2, { day: 'day', every: true });
+  const day = DAY_WORDS.get(other);
+  if (day !== undefined) return found(line, i, i + 2, { day, every: true });
+  return other === 'week' ? found(line, i, i + 2, { day: 'week', every: true }) : undefined;
+}
+
+function relativeAt(line: Line, i: number, word: string): Found | undefined {
+  const unit = wordAt(line, i + 1);
+  if (unit === 'week' || unit === 'month')
+    return found(line, i, i + 2, { day: word === 'this' ? unit : `${word} ${unit}` });
+  if (word === 'this' && /^(morning|afternoon|evening)$/.test(unit))
+    return found(line, i, i + 2, { day: 'today' });
+  const day = DAY_WORDS.get(unit);
+  return day === undefined ? undefined : found(line, i, i + 2, { day });
+}
+
+/** "in 20 min", "+2h": minutes, hours or days from now. */
+function offsetAt(line: Line, i: number, from: number): Found | undefined {
+  const raw = line.tokens[i]?.raw ?? '';
+  const half = raw === 'half' && wordAt(line, i + 1) === 'an';
+  const amount = half ? 0.5 : raw === 'an' || raw === 'a' ? 1 : Number(raw);
+  const unit = wordAt(line, half ? i + 2 : i + 1);
+  const next = half ? i + 3 : i + 2;
+  if (!(amount > 0) || /^(before|after|ago)$/.test(wordAt(line, next))) return undefined;
+  if (/^(d|days?)$/.test(unit)) return found(line, from, next, { offset: `+${amount}d` });
+  if (/^(weeks?)$/.test(unit)) return found(line, from, next, { offset: `+${amount * 7}d` });
+  if (/^(m|mins?|minutes?|minuts)$/.test(unit)) return found(line, from, next, { offset: `+${amount}min` });
+  if (/^(h|hrs?|hours?)$/.test(unit)) return found(line, from, next, { offset: `+${amount * 60}min` });
+  return undefined;
+}
+
+/** "the day before the game". */
+function dayBeforeGameAt(line: Line, i: number): Found | undefined {
+  if (wordAt(line, i + 1) !== 'before') return undefined;
+  let next = i + 2;
+  while (/^(the|a|an|each|every|our|next|any|home|away)$/.test(wordAt(line, next))) next++;
+  return /^(games?|match|matches|meet)$/.test(wordAt(line, next))
+    ? found(line, i, next + 1, { offset: 'game -1d' })
+    : undefined;
+}
+
+/** "game -1d", "game - 3h". */
+function gameOffsetAt(line: Line, i: number): Found | undefined {
+  if (line.tokens[i + 1]?.raw !== '-' || line.tokens[i + 2]?.kind !== 'number') return undefined;
+  const unit = /^(d|h|min)/.exec(wordAt(line, i + 3))?.[1];
+  return unit === undefined
+    ? undefined
+    : found(line, i, i + 4, { offset: `game -${line.tokens[i + 2]?.raw}${unit}` });
+}

@@ -1,0 +1,46 @@
+import type { Book } from '../../nutrition/book.ts';
+import type { Atom } from './atoms.ts';
+import { annotate } from './lex/annotate.ts';
+import { lineOf } from './lex/cursor.ts';
+import { mergeNames } from './lex/merge-names.ts';
+import { mergeNeeds } from './lex/merge-needs.ts';
+import { mergeTimes } from './lex/merge-times.ts';
+import { normalize } from './normalize.ts';
+import { tokenize } from './tokens.ts';
+import { vocabularyOf } from './vocabulary.ts';
+
+/** A message taken apart. Rules look at `shape` and `said`; slots come from `atoms`. */
+export interface Lexed {
+  readonly atoms: readonly Atom[];
+  /** The atoms that stand in `shape`, one for one: all but the commas. */
+  readonly seen: readonly Atom[];
+  /** Words and symbols with one space between and around: " make N R for W ". */
+  readonly shape: string;
+  /** Every word as understood, with one space between and around. */
+  readonly said: string;
+  /** What stands in `shape`, for quick questions. */
+  readonly syms: ReadonlySet<string>;
+  /** The message on one line, case kept. */
+  readonly text: string;
+}
+
+/** Takes a message apart with one kitchen's vocabulary. Never throws. */
+export function lex(text: string, book: Book, nowMs: number): Lexed {
+  const plain = normalize(text);
+  const vocabulary = vocabularyOf(book);
+  const line = lineOf(tokenize(plain), vocabulary, nowMs, book.settings.timeZone);
+  const atoms = mergeTimes(mergeNames(mergeNeeds(annotate(line)), vocabulary));
+  let said = ' ';
+  for (const token of line.tokens) if (token.kind !== 'sign') said += `${token.word} `;
+  let shape = ' ';
+  const syms = new Set<string>();
+  const seen: Atom[] = [];
+  for (const atom of atoms) {
+    const { sym } = atom;
+    if (sym === ',' || sym === '.' || sym === ';') continue;
+    shape += `${sym} `;
+    syms.add(sym);
+    seen.push(atom);
+  }
+  return { atoms, seen, shape, said, syms, text: plain };
+}

@@ -1,0 +1,57 @@
+import { EMOJI_WORDS } from './vocabulary/emoji.ts';
+
+/** Longest message that is read; a longer one is a pasted document, not a request. */
+export const LONGEST_MESSAGE = 2_000;
+
+const PLAIN = /^[\x20-\x25\x27-\x3b\x3d-\x7e]*$/;
+const VULGAR: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅕': '1/5',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+
+/**
+ * The message as the grammar wants it: one line of plain characters. Slack's markup is undone, mentions go,
+ * emoji become words or nothing, invisible and control characters go. Case stays, since T and t differ.
+ * @example normalize('½ cup <@U12> “oats”') // '1/2 cup "oats"'
+ */
+export function normalize(text: string): string {
+  const bounded = text.length > LONGEST_MESSAGE ? text.slice(0, LONGEST_MESSAGE) : text;
+  if (PLAIN.test(bounded)) return markup(bounded);
+  const unescaped = bounded
+    .replace(/<[@#!][^>]*>/g, ' ')
+    .replace(/<(https?:[^|>\s]+)(?:\|[^>]*)?>/g, '$1')
+    .replace(/&lt;/g, '<')
+    .replace(/&gt;/g, '>')
+    .replace(/&amp;/g, '&');
+  return markup(
+    unescaped
+      .replace(/[½⅓⅔¼¾⅕⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]} `)
+      .replace(/[\u2018\u2019\u201b\u2032\u00b4`]/g, "'")
+      .replace(/[\u201c\u201d\u2033]/g, '"')
+      .replace(/[\u2010-\u2015\u2212]/g, '-')
+      .replace(/[\u00b0\u00ba]/g, ' degrees ')
+      .replace(/\u00d7/g, 'x')
+      .replace(/\p{Extended_Pictographic}/gu, (sign) => ` ${EMOJI_WORDS[sign] ?? ''} `)
+      .normalize('NFKD')
+      .replace(/\u200b/g, ' ')
+      .replace(/\p{M}|[\u00ad\u200c-\u200f\u202a-\u202e\u2060-\u206f\ufeff]/gu, '')
+      .replace(/\u2044/g, '/')
+      .replace(/[\p{Cc}\p{Cs}\p{Z}]+/gu, ' '),
+  ).trim();
+}
+
+/** Slack's bold, strike, code marks and `:shortcodes:`. */
+function markup(text: string): string {
+  return text
+    .replace(/[*~`]+/g, ' ')
+    .replace(/:([a-z][a-z_]{2,}):/g, (_, name: string) => ` ${name.replace(/_/g, ' ')} `)
+    .replace(/(^|\s)_+(?=\S)|(\S)_+(?=\s|$)/g, '$1$2');
+}

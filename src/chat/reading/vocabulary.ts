@@ -1,0 +1,173 @@
+import type { Book } from '../../nutrition/book.ts';
+import { NUTRIENTS } from '../../nutrition/nutrients.ts';
+import type { Meaning } from './atoms.ts';
+import { ruleWords } from './rule-words.ts';
+import { type Corrector, createCorrector } from './spelling.ts';
+import { stem, stems, words } from './stem.ts';
+import { COMMON_WORDS } from './vocabulary/common-words.ts';
+import { CUE_WORDS } from './vocabulary/cue-words.ts';
+import { DAY_WORDS, DURATION_UNITS, MONTHS } from './vocabulary/days.ts';
+import { ALLERGEN_NOUNS, NEED_PHRASES, NOT_FOODS } from './vocabulary/needs.ts';
+import { FACTOR_WORDS, MULTIPLES, NUMBER_WORDS, PARTS } from './vocabulary/numbers.ts';
+import { DISHES, FOODS, LOCATIONS, PANS, PIECES, SPORTS, SUPPLEMENTS } from './vocabulary/things.ts';
+import { UNIT_SPELLINGS } from './vocabulary/units.ts';
+
+export interface Phrase {
+  readonly stems: readonly string[];
+  readonly meaning: Meaning;
+}
+
+/** All names and words that messages to one kitchen are read with. */
+export interface Vocabulary {
+  /** Phrases by their first word's one form, longest first. */
+  readonly phrases: ReadonlyMap<string, readonly Phrase[]>;
+  readonly known: ReadonlySet<string>;
+  readonly correct: Corrector;
+  /** Location ids by "fridge 2", lower case. */
+  readonly locations: ReadonlyMap<string, string>;
+  /** One recipe whose names hold all these words, if there is just one. */
+  resolveRecipe(text: string): string | undefined;
+}
+
+const compiled = new WeakMap<Book, Vocabulary>();
+
+/** The vocabulary of a kitchen's book, compiled once for each book. */
+export function vocabularyOf(book: Book): Vocabulary {
+  const before = compiled.get(book);
+  if (before) return before;
+  const vocabulary = compile(book);
+  compiled.set(book, vocabulary);
+  return vocabulary;
+}
+
+function compile(book: Book): Vocabulary {
+  const phrases = new Map<string, Phrase[]>();
+  const taken = new Set<string>();
+  const known = new Set<string>([...COMMON_WORDS, ...ruleWords()]);
+  const targets: string[] = [...CUE_WORDS];
+  const add = (text: string, meaning: Meaning) => {
+    const forms = stems(text);
+    const [first] = forms;
+    if (first === undefined || taken.has(forms.join(' '))) return;
+    taken.add(forms.join(' '));
+    const row = phrases.get(first) ?? [];
+    row.push({ stems: forms, meaning });
+    phrases.set(first, row);
+    for (const word of words(text)) {
+      known.add(word).add(stem(word));
+      targets.push(word);
+    }
+  };
+  addKitchen(book, add);
+  addGeneral(add);
+  for (const row of phrases.values()) row.sort((a, b) => b.stems.length - a.stems.length);
+  for (const word of [...CUE_WORDS, ...DAY_WORDS.keys(), ...MONTHS, ...DURATION_UNITS.keys()])
+    known.add(word);
+  for (const table of [NUMBER_WORDS, MULTIPLES, PARTS, FACTOR_WORDS])
+    for (const word of table.keys()) known.add(word);
+  return {
+    phrases,
+    known,
+    correct: createCorrector(known, targets),
+    locations: locationsOf(book),
+    resolveRecipe: recipeResolver(book),
+  };
+}
+
+type Add = (text: string, meaning: Meaning) => void;
+
+/** What the kitchen itself names comes first: its own word wins over a general one. */
+function addKitchen(book: Book, add: Add): void {
+  addPieces(book, add);
+  for (const recipe of book.recipes.values())
+    for (const name of [recipe.title, recipe.id, ...recipe.aliases])
+      add(name, { sym: 'R', id: recipe.id, needs: needsInName(name) });
+  for (const { id, name } of book.settings.locations)
+    for (const text of [name, id]) add(text, { sym: 'L', id });
+  for (const pan of book.settings.pans)
+    for (const text of [pan.name, pan.id]) add(text, { sym: 'X', id: pan.id });
+  for (const [needs, phrases] of NEED_PHRASES) for (const phrase of phrases) add(phrase, { sym: 'A', needs });
+  for (const { name, spellings } of NUTRIENTS)
+    for (const spelling of [name, ...spellings])
+      if (spelling.length > 2 && !NOT_NUTRIENTS.has(spelling)) add(spelling, { sym: 'M', id: name });
+  for (const noun of NOT_FOODS) add(noun, { sym: 'V' });
+  for (const food of book.foods.values())
+    for (const name of [food.name, food.id, ...food.aliases])
+      if (!TOO_SHORT.test(name)) add(name, { sym: 'F', id: food.id });
+}
+
+/** "Muffins" is a piece and, where one recipe answers to it, that recipe; "bars" and "bites" are any of them. */
+function addPieces(book: Book, add: Add): void {
+  const answering = new Map<string, string>();
+  for (const recipe of book.recipes.values())
+    for (const alias of recipe.aliases) answering.set(stems(alias).join(' '), recipe.id);
+  for (const [piece, spellings] of Object.entries(PIECES)) {
+    for (const text of spellings) {
+      const id = ANY_DISH.has(piece) ? undefined : answering.get(stems(text).join(' '));
+      add(text, { sym: 'P', unit: piece, id });
+    }
+  }
+}
+
+const ANY_DISH: ReadonlySet<string> = new Set(['bar', 'bite', 'ball', 'piece', 'serving', 'snack', 'person']);
+
+function addGeneral(add: Add): void {
+  for (const [id, spellings] of Object.entries(SUPPLEMENTS))
+    for (const text of spellings) add(text, { sym: 'Y', id });
+  for (const text of DISHES) add(text, { sym: 'R' });
+  for (const text of LOCATIONS) add(text, { sym: 'L' });
+  for (const [id, spellings] of Object.entries(PANS))
+    for (const text of spellings) add(text, { sym: 'X', id });
+  for (const [unit, spellings] of Object.entries(UNIT_SPELLINGS))
+    for (const text of spellings.split(', ')) add(text, { sym: 'U', unit });
+  for (const text of FOODS) add(text, { sym: 'F' });
+  for (const [, nouns] of ALLERGEN_NOUNS) for (const noun of nouns) add(noun, { sym: 'V' });
+  for (const [id, spellings] of Object.entries(SPORTS))
+    for (const text of spellings) add(text, { sym: 'S', id });
+}
+
+/** A name such as "nut-free bars" also says a need. */
+const needsInName = (name: string): Meaning['needs'] => {
+  const start = stems(name).join(' ');
+  const row = NEED_PHRASES.find(([, phrases]) =>
+    phrases.some((phrase) => start.startsWith(`${stems(phrase).join(' ')} `)),
+  );
+  return row?.[0];
+};
+
+/** Spellings of nutrients that are foods or everyday words in a message. */
+const NOT_NUTRIENTS: ReadonlySet<string> = new Set([
+  'water',
+  'pro',
+  'sat',
+  'cal',
+  'moisture',
+  'added sugar',
+  'sugar',
+]);
+const TOO_SHORT = /^(?:.|[a-oq-z][a-z])$/;
+
+const locationsOf = (book: Book): ReadonlyMap<string, string> =>
+  new Map(
+    book.settings.locations.flatMap(({ id, name }): [string, string][] => [
+      [words(name).join(' '), id],
+      [words(id).join(' '), id],
+    ]),
+  );
+
+function recipeResolver(book: Book): (text: string) => string | undefined {
+  const names = [...book.recipes.values()].map((recipe) => ({
+    id: recipe.id,
+    stems: new Set(stems([recipe.title, ...recipe.aliases, recipe.id].join(' '))),
+  }));
+  const remembered = new Map<string, string | undefined>();
+  return (text) => {
+    if (remembered.has(text)) return remembered.get(text);
+    const asked = stems(text);
+    const fitting = names.filter((name) => asked.every((word) => name.stems.has(word)));
+    const id = asked.length > 1 && fitting.length === 1 ? fitting[0]?.id : undefined;
+    if (remembered.size > 2_000) remembered.clear();
+    remembered.set(text, id);
+    return id;
+  };
+}

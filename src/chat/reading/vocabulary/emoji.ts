@@ -1,0 +1,22 @@
+/** Signs people type instead of words; any other sign is dropped. */
+export const EMOJI_WORDS: Readonly<Record<string, string>> = {
+  '🥜': 'nuts',
+  '🌰': 'tree nuts',
+  '🥛': 'milk',
+  '🧀': 'cheese',
+  '🥚': 'egg',
+  '🌾': 'wheat',
+  '🐟': 'fish',
+  '🦐': 'shellfish',
+  '🍯': 'honey',
+  '🍌': 'banana',
+  '🍒': 'cherries',
+  '🍎': 'apple',
+  '🥣': 'oats',
+  '🆘': 'emergency',
+  '🚑': 'ambulance',
+  '🗑': 'trash',
+  '🛒': 'shopping list',
+  '📅': 'schedule',
+  '⏰': 'remind me',
+};

@@ -1,0 +1,121 @@
+import type { Need } from '../../../nutrition/allergens.ts';
+
+type Rows = readonly (readonly [needs: readonly Need[], phrases: readonly string[]])[];
+
+/** Phrases that are a need by themselves. "Nut free" is peanut and tree nut; milk and lactose are never merged. */
+export const NEED_PHRASES: Rows = [
+  [
+    ['peanut', 'tree_nut'],
+    ['nut free', 'nf', 'nutfree', 'nutless', 'sans nuts'],
+  ],
+  [['peanut'], ['peanut free']],
+  [['milk'], ['dairy free', 'df', 'milk free', 'dairyfree', 'non dairy', 'nondairy', 'dairyless']],
+  [
+    ['gluten'],
+    [
+      'gluten free',
+      'gf',
+      'glutenfree',
+      'celiac',
+      'coeliac',
+      'celiacs',
+      'coeliacs',
+      'celiac safe',
+      'celiac friendly',
+      'coeliac safe',
+      'celiac disease',
+      'coeliac disease',
+    ],
+  ],
+  [['wheat'], ['wheat free']],
+  [['egg'], ['egg free', 'eggless']],
+  [['soy'], ['soy free', 'soya free']],
+  [['sesame'], ['sesame free']],
+  [['fish'], ['fish free']],
+  [['shellfish'], ['shellfish free']],
+  [
+    ['lactose'],
+    ['lactose free', 'lactose intolerant', 'lactose intolerance', 'lactose intolerent', 'lactose'],
+  ],
+  [['animal'], ['vegan', 'vegans', 'plant based', 'plantbased', 'animal free']],
+  [['meat'], ['vegetarian', 'vegetarians', 'veggie', 'meatless', 'meat free']],
+  [['pork'], ['halal', 'kosher', 'pork free', 'no pork']],
+  [
+    ['added_sugar'],
+    ['no added sugar', 'no sugar added', 'sugar free', 'unsweetened version', 'without added sugar'],
+  ],
+];
+
+/** Names of what people avoid; with "free", "no", "without", "allergic to" beside them they are a need. */
+export const ALLERGEN_NOUNS: Rows = [
+  [
+    ['peanut', 'tree_nut'],
+    ['nut', 'any nut', 'all nut', 'nuts'],
+  ],
+  [['peanut'], ['peanut', 'pnut', 'groundnut', 'peanut butter', 'pb']],
+  [
+    ['tree_nut'],
+    [
+      'tree nut',
+      'treenut',
+      'almond',
+      'cashew',
+      'walnut',
+      'pecan',
+      'pistachio',
+      'hazelnut',
+      'macadamia',
+      'brazil nut',
+      'almond butter',
+      'almond milk',
+      'almond flour',
+    ],
+  ],
+  [['milk'], ['milk', 'dairy', 'casein', 'milk product', 'milk protein', 'dairy product']],
+  [['egg'], ['egg']],
+  [['wheat'], ['wheat']],
+  [['gluten'], ['gluten']],
+  [['soy'], ['soy', 'soya', 'soybean']],
+  [['sesame'], ['sesame', 'sesame seed', 'tahini']],
+  [['fish'], ['fish']],
+  [['shellfish'], ['shellfish', 'crustacean', 'shrimp', 'crab', 'lobster', 'prawn']],
+  [['animal'], ['animal product']],
+  [['meat'], ['meat']],
+  [['pork'], ['pork', 'gelatin', 'bacon', 'ham']],
+  [['added_sugar'], ['added sugar']],
+  [['coconut'], ['coconut']],
+  [['mustard'], ['mustard']],
+  [['celery'], ['celery']],
+  [['lupin'], ['lupin']],
+  [['sulphites'], ['sulphite', 'sulfite']],
+];
+
+/** Allergen nouns that no recipe measures by the cup: never an ingredient. */
+export const NOT_FOODS: ReadonlySet<string> = new Set([
+  'nut',
+  'nuts',
+  'any nut',
+  'all nut',
+  'tree nut',
+  'treenut',
+  'dairy',
+  'casein',
+  'gluten',
+  'crustacean',
+  'fish',
+  'shellfish',
+  'meat',
+  'animal product',
+  'milk product',
+  'dairy product',
+  'milk protein',
+  'sulphite',
+  'sulfite',
+  'lupin',
+  'groundnut',
+  'sesame',
+  'wheat',
+  'soy',
+  'soya',
+  'soybean',
+]);
