@@ -2,7 +2,7 @@
 import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { build } from 'esbuild';
 
-const entryPoints = { main: 'src/main.ts' };
+const entryPoints = { main: 'src/main.ts', 'pack-book': 'src/book/pack-book.ts' };
 if (existsSync('tests/bench/main.ts')) entryPoints.bench = 'tests/bench/main.ts';
 
 const { metafile } = await build({
@@ -23,3 +23,7 @@ const { metafile } = await build({
 for (const file of readdirSync('dist')) {
   if (!(`dist/${file}` in metafile.outputs)) rmSync(`dist/${file}`, { recursive: true });
 }
+
+// The built-in recipes and foods, parsed and checked once here instead of at every start.
+const { packBook } = await import('../dist/pack-book.js');
+packBook('recipes', 'dist/book.json');

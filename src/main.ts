@@ -21,7 +21,7 @@ async function main(): Promise<number> {
 }
 
 async function kitchenFor(options: Options): Promise<Kitchen> {
-  const kitchen = openKitchen(systemClock);
+  const kitchen = await openKitchen(systemClock, options.kitchen);
   if (options.now === undefined) return kitchen;
   return { ...kitchen, clock: await stoppedClock(options.now, kitchen.book.settings.timeZone) };
 }

@@ -1,31 +1,17 @@
+import { fileURLToPath } from 'node:url';
+import { openBook } from './book/open-book.ts';
 import type { Clock, Kitchen } from './kitchen/kitchen.ts';
-import type { Book, KitchenSettings } from './nutrition/book.ts';
 
-const settings: KitchenSettings = {
-  name: 'Alder Point Herons',
-  timeZone: 'America/Chicago',
-  allergenList: 'us',
-  caloriesForAthletes: false,
-  emergencyNumber: '911',
-  contacts: {
-    dietitian: 'the sports dietitian',
-    physician: 'the team physician',
-    athleticTrainer: 'the athletic trainer',
-  },
-  pans: [],
-  locations: [],
-  mostDays: 7,
-  prepTime: '10:00',
-  stockCheckTime: '08:00',
-  readingTimes: ['08:00', '16:00'],
-  closedWeekdays: [],
-  spareShare: 0.1,
-  piecesPerPerson: 1,
-  par: new Map(),
-};
+/** The recipes and foods that come along; the same way from `src` and from `dist`. */
+const BUILT_IN = fileURLToPath(new URL('../recipes', import.meta.url));
+/** Where the build leaves the built-in book, ready to use. */
+const IMAGE = fileURLToPath(new URL('../dist/book.json', import.meta.url));
 
-/** The kitchen to answer from. */
-export function openKitchen(clock: Clock): Kitchen {
-  const book: Book = { settings, foods: new Map(), recipes: new Map(), problems: [] };
+/**
+ * The kitchen to answer from: the built-in folder, with the kitchen's own on top.
+ * @throws Problem `bad_option` when the kitchen's own folder is not there.
+ */
+export async function openKitchen(clock: Clock, ownFolder?: string): Promise<Kitchen> {
+  const book = await openBook(ownFolder === undefined ? [BUILT_IN] : [BUILT_IN, ownFolder], IMAGE);
   return { book, clock };
 }

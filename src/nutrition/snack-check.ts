@@ -100,9 +100,16 @@ function fittingAddition(
   return fitting.sort(byCare)[0];
 }
 
+/** Names of what is not eaten as it is. Whether a fruit is raw does not matter; whether meat or flour is does. */
+const NOT_READY =
+  /\b(?:flour|powder|dry|dried|isolate|concentrate|meal|uncooked|flakes?|bran|germ|substitute|granules)\b/i;
+const RAW = /\braw\b/i;
+
 /** Powders and other packages only with the dietitian's approval; what needs a warning is not a casual addition. */
 function mayBeOffered(food: Food): boolean {
   if (food.note !== undefined) return false;
+  const words = `${food.name} ${food.source.kind === 'usda_sr28' ? food.source.description : ''}`;
+  if (NOT_READY.test(words) || (RAW.test(words) && !food.roles.includes('color'))) return false;
   return food.product === undefined || food.product.approvedByDietitian;
 }
 

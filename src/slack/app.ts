@@ -1,4 +1,4 @@
-import { App, type Receiver } from '@slack/bolt';
+import { App, type Authorize, type Receiver } from '@slack/bolt';
 import type { Chat } from '../chat/chat.ts';
 import type { Clock } from '../kitchen/kitchen.ts';
 import { ackAtOnce } from './ack-at-once.ts';
@@ -11,16 +11,10 @@ import { boltLogger, type Log } from './log.ts';
 import { createRoles, type RoleList } from './roles.ts';
 import { createSeen, type Seen } from './seen.ts';
 
-/** Who the bot is in its workspace, from `auth.test`. */
-export interface BotIdentity {
-  readonly token: string;
-  readonly botId: string;
-  readonly botUserId: string;
-}
-
 export interface SlackAppParts {
   readonly receiver: Receiver;
-  readonly identity: BotIdentity;
+  /** Which workspaces are served, and the bot's identity in each. */
+  readonly authorize: Authorize<boolean>;
   readonly chat: Chat;
   readonly clock: Clock;
   readonly log: Log;
@@ -40,13 +34,10 @@ const sleep = (ms: number): Promise<void> => new Promise((resolve) => setTimeout
 
 /** The Bolt app with everything it listens to, ready to start; the transport is whatever `receiver` is. */
 export async function createSlackApp(parts: SlackAppParts): Promise<SlackApp> {
-  const { receiver, identity, chat, clock, log } = parts;
+  const { receiver, authorize, chat, clock, log } = parts;
   const app = new App({
     receiver,
-    token: identity.token,
-    botId: identity.botId,
-    botUserId: identity.botUserId,
-    tokenVerificationEnabled: false,
+    authorize,
     deferInitialization: true,
     convoStore: false,
     extendedErrorHandler: true,
@@ -59,7 +50,7 @@ export async function createSlackApp(parts: SlackAppParts): Promise<SlackApp> {
   app.use(ackAtOnce);
   listen(app, { answering, inFlight, seen: parts.seen ?? createSeen(clock) });
   app.error(async (failure: { error: Error }) => {
-    log.error({ code: errorCode(failure.error) }, 'a listener failed');
+    log.error({ code: errorCode(failure.error) }, 'a payload was not served');
   });
   await app.init();
   return { app, inFlight };

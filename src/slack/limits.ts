@@ -7,6 +7,11 @@ export const LIMITS = {
   header: 150,
   /** A section's limit; Slack states none for a rich text element, so ours keeps to the same. */
   textElement: 3_000,
+  /** Ours: an item of a list, a cell of a table. */
+  item: 500,
+  /** Ours: a title that is no header; all cautions together; an error. They leave room for what they are about. */
+  title: 600,
+  statement: 1_500,
   buttonLabel: 75,
   buttonValue: 2_000,
   /** Slack advises 4,000 for the top-level text and cuts at 40,000. */
@@ -15,6 +20,8 @@ export const LIMITS = {
   message: 12_000,
   /** Ours: a row of follow-ups fits a phone. */
   buttons: 5,
+  /** Ours: the row of buttons as JSON. */
+  buttonsCost: 3_000,
   /** Ours: what a phone shows of a button before it cuts. */
   buttonShown: 30,
   /** Ours: columns of a monospaced line that a phone shows without wrapping it. */

@@ -1,5 +1,9 @@
+import { harmless } from '../chat/wrap.ts';
+
 /** Where Slack would read a command to page somebody: `<!channel>`, `<@U…>`, `<#C…>`. */
 const CONTROL_SEQUENCE = /<(?=[!@#])/g;
+/** Half of a character outside the basic plane: not text any more. */
+const HALF_CHARACTER = /\p{Surrogate}/gu;
 
 /**
  * Text for the top-level `text` of a message: the three characters Slack reads as control are escaped, nothing else, and
@@ -7,15 +11,14 @@ const CONTROL_SEQUENCE = /<(?=[!@#])/g;
  * @example escaped('<!channel> & co', 100) // '&lt;!channel&gt; &amp; co'
  */
 export function escaped(text: string, most: number): string {
-  const parts = Array.from(text, escapedCharacter);
-  let length = 0;
-  const fits = parts.findIndex((part) => {
-    length += part.length;
-    return length > most;
-  });
-  if (fits < 0) return parts.join('');
-  let kept = parts.slice(0, fits).join('');
-  while (kept.length >= most) kept = kept.slice(0, Math.max(0, kept.lastIndexOf(' ', most - 2)));
+  const parts = Array.from(text.replace(HALF_CHARACTER, '\ufffd'), escapedCharacter);
+  const whole = parts.join('');
+  if (whole.length <= most) return whole;
+  let kept = '';
+  for (const part of parts) {
+    if (kept.length + part.length >= most) break;
+    kept += part;
+  }
   return `${kept}…`;
 }
 
@@ -26,12 +29,12 @@ function escapedCharacter(character: string): string {
 }
 
 /**
- * Text for `plain_text` and rich text, which Slack shows as written. They page nobody, yet the control sequences are broken
- * all the same, so that a copy of the text elsewhere cannot.
- * @example inert('<!here> oats') // '‹!here> oats'
+ * Text for `plain_text` and rich text, which Slack shows as written: nothing that steers a screen, and although those page
+ * nobody, control sequences are broken all the same, so that a copy of the text elsewhere cannot.
+ * @example shown('oats\u0000 <!here>') // 'oats ‹!here>'
  */
-export function inert(text: string): string {
-  return text.replace(CONTROL_SEQUENCE, '‹');
+export function shown(text: string): string {
+  return harmless(text).replace(HALF_CHARACTER, '\ufffd').replace(CONTROL_SEQUENCE, '‹');
 }
 
 /** At most `most` characters, never half a character, with an ellipsis where something is missing. */

@@ -1,3 +1,5 @@
+import type { Generated } from 'kysely';
+
 /** The tables as Kysely sees them. Instants are epoch milliseconds (`_ms`), dates are YYYY-MM-DD text (`_date`, `use_by`). */
 export interface Schema {
   events: EventsTable;
@@ -7,6 +9,11 @@ export interface Schema {
   movements: MovementsTable;
   readings: ReadingsTable;
   openings: OpeningsTable;
+  games: GamesTable;
+  calendars: CalendarsTable;
+  reminders: RemindersTable;
+  reminder_rules: ReminderRulesTable;
+  outbox: OutboxTable;
 }
 
 /** What happened, one row an action, append-only. `reverses` names the event this one takes back. */
@@ -64,8 +71,8 @@ export interface HoldingsTable {
   state: string;
   since_ms: number;
   since_date: string;
-  /** Calendar days of the date mark used up before `since_date`. */
-  days_used: number;
+  /** While frozen: calendar days of the date mark that are left for after thawing. */
+  days_left: number | null;
   /** Last day it may be served; null while frozen or when only a clock governs. */
   use_by: string | null;
   /** For what is out of temperature control: throw out at this instant. */
@@ -99,4 +106,83 @@ export interface OpeningsTable {
   lot: string | null;
   opened_date: string;
   use_by: string | null;
+}
+
+export interface GamesTable {
+  workspace: string;
+  id: string;
+  calendar_id: string | null;
+  uid: string;
+  recurrence_id: string | null;
+  sequence: number;
+  stamp_ms: number | null;
+  title: string;
+  sport: string | null;
+  opponent: string | null;
+  side: string | null;
+  place: string | null;
+  local_date: string;
+  local_time: string | null;
+  time_zone: string;
+  departs_ms: number | null;
+  people: number | null;
+  status: string;
+  updated_ms: number;
+}
+
+export interface CalendarsTable {
+  workspace: string;
+  id: string;
+  name: string;
+  url: string | null;
+  etag: string | null;
+  read_ms: number | null;
+  next_read_ms: number | null;
+  problem: string | null;
+}
+
+/** One occurrence to be told; `key` is its name, so planning again adds nothing. */
+export interface RemindersTable {
+  workspace: string;
+  id: string;
+  key: string;
+  kind: string;
+  audience: string;
+  due_ms: number;
+  helps_until_ms: number;
+  about: string;
+  state: string;
+  claimed_by: string | null;
+  claimed_until_ms: number | null;
+  attempts: Generated<number>;
+  taken_by: string | null;
+  done_by: string | null;
+  done_ms: number | null;
+}
+
+export interface ReminderRulesTable {
+  workspace: string;
+  id: string;
+  task: string;
+  weekdays: string;
+  time: string;
+  audience: string;
+  made_by: string;
+}
+
+/** Messages on their way out; a row leaves `sending` only by who holds it, or when its lease has run out. */
+export interface OutboxTable {
+  workspace: string;
+  id: string;
+  reminder_id: string | null;
+  audience: string;
+  body: string;
+  state: string;
+  next_attempt_ms: number;
+  attempts: Generated<number>;
+  sending_by: string | null;
+  sending_until_ms: number | null;
+  sent_ms: number | null;
+  sent_ref: string | null;
+  problem: string | null;
 }

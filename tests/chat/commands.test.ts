@@ -5,7 +5,7 @@ import type { PersonRole } from '../../src/chat/request.ts';
 import { INTENTS, type Intent } from '../../src/chat/slots.ts';
 import { openKitchen } from '../../src/open-kitchen.ts';
 
-const kitchen = openKitchen({ nowMs: () => Date.parse('2026-10-30T19:00:00Z') });
+const kitchen = await openKitchen({ nowMs: () => Date.parse('2026-10-30T19:00:00Z') });
 
 const ask = (text: string, role: PersonRole = 'staff'): Promise<Reply> => {
   const chat = createChat(kitchen, () => 'id');

@@ -7,7 +7,7 @@ import type { Intent, Slots } from '../../src/chat/slots.ts';
 import { EMERGENCY_TOPICS, MEDICAL_TOPICS } from '../../src/chat/topics.ts';
 import { openKitchen } from '../../src/open-kitchen.ts';
 
-const kitchen = openKitchen({ nowMs: () => Date.parse('2026-10-30T19:00:00Z') });
+const kitchen = await openKitchen({ nowMs: () => Date.parse('2026-10-30T19:00:00Z') });
 
 const commandFor = (intent: Intent) => {
   const command = COMMANDS.find((known) => known.intent === intent);

@@ -4,7 +4,7 @@ import { plainText } from '../../src/chat/plain-text.ts';
 import type { PersonRole } from '../../src/chat/request.ts';
 import { openKitchen } from '../../src/open-kitchen.ts';
 
-const kitchen = openKitchen({ nowMs: () => Date.parse('2026-10-30T19:00:00Z') });
+const kitchen = await openKitchen({ nowMs: () => Date.parse('2026-10-30T19:00:00Z') });
 const help = COMMANDS.find(({ intent }) => intent === 'help');
 
 const helpOn = async (topic?: string, role: PersonRole = 'staff'): Promise<string> => {

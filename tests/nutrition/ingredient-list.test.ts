@@ -59,7 +59,7 @@ describe('an ingredient list in grams', () => {
 
   test('takes one of a food written without an amount, and says so', () => {
     const line = read('2 tbsp peanut butter + banana').counted[1];
-    expect(line).toMatchObject({ massG: 118, notes: ['one banana taken'] });
+    expect(line).toMatchObject({ massG: 118, notes: ['no amount was written, so one is counted'] });
   });
 
   test('passes over words of preparation, never over words that change the food', () => {

@@ -1,6 +1,7 @@
 import nock from 'nock';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { command, fakeSlack, sent, wire } from './wire.ts';
+import { command } from './payloads.ts';
+import { fakeSlack, sent, wire } from './wire.ts';
 
 beforeEach(() => nock.disableNetConnect());
 afterEach(() => {

@@ -1,4 +1,5 @@
 import type { Command } from '../command.ts';
+import { allergens } from './allergens/index.ts';
 import { balance } from './balance.ts';
 import { cost } from './cost.ts';
 import { counted } from './counted.ts';
@@ -16,6 +17,7 @@ import { served } from './served.ts';
 import { shop } from './shop.ts';
 import { stock } from './stock.ts';
 import { supplement } from './supplement.ts';
+import { swap } from './swap/index.ts';
 import { temperature } from './temperature.ts';
 import { tossed } from './tossed.ts';
 import { trace } from './trace.ts';
@@ -24,6 +26,8 @@ import { createUnknown } from './unknown.ts';
 /** Every command, in the order help lists them. */
 export const COMMANDS: readonly Command[] = [
   recipes,
+  swap,
+  allergens,
   fuel,
   supplement,
   balance,

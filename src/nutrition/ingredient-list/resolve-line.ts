@@ -72,7 +72,7 @@ function grams(line: WrittenLine, food: Food, notes: readonly string[]): Grams {
       massG: one.massG,
       measuredBy: 'counted',
       said: one.said,
-      notes: [...notes, `one ${food.name} taken`],
+      notes: [...notes, 'no amount was written, so one is counted'],
     };
   }
   if (line.stated) return statedGrams(line, food, first, notes);

@@ -1,16 +1,18 @@
 import type { types } from '@slack/bolt';
-import { harmless } from '../../chat/wrap.ts';
 import { LIMITS } from '../limits.ts';
-import { cut, inert } from '../text.ts';
+import { cut, shown } from '../text.ts';
 
-/** A text element as written: no markup is read in it, whoever wrote the words. */
+/** A text element as written: no markup is read in it, whoever wrote the words. Slack refuses an empty one. */
 export function richText(
   text: string,
-  style: { bold?: true } = {},
-): types.RichTextSection['elements'][number] {
-  const shown = cut(inert(harmless(text)), LIMITS.textElement);
-  return { type: 'text', text: shown === '' ? ' ' : shown, ...(style.bold ? { style } : {}) };
+  most: number = LIMITS.textElement,
+  style?: { bold: true },
+): types.RichTextText {
+  return { type: 'text', text: cut(shown(text), most) || ' ', ...(style ? { style } : {}) };
 }
+
+export const boldText = (text: string, most: number = LIMITS.item): types.RichTextText =>
+  richText(text, most, { bold: true });
 
 export const line = (...elements: types.RichTextSection['elements']): types.RichTextSection => ({
   type: 'rich_text_section',
@@ -24,9 +26,9 @@ export const richBlock = (...elements: types.RichTextBlockElement[]): types.Know
 
 /** The first line of an answer: a header where it fits, else bold text. */
 export function titleBlock(title: string): types.KnownBlock {
-  const shown = inert(harmless(title)).replaceAll('\n', ' ').trim();
-  if (shown === '' || shown.length > LIMITS.header) return richBlock(line(richText(title, { bold: true })));
-  return { type: 'header', text: { type: 'plain_text', text: shown, emoji: false } };
+  const text = shown(title).replaceAll('\n', ' ').trim();
+  if (text === '' || text.length > LIMITS.header) return richBlock(line(boldText(text, LIMITS.title)));
+  return { type: 'header', text: { type: 'plain_text', text, emoji: false } };
 }
 
 /** What a block costs against the budget of a message. */

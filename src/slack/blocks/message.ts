@@ -1,21 +1,18 @@
 import type { types } from '@slack/bolt';
 import type { Answer, Section } from '../../chat/answer.ts';
 import type { Reply } from '../../chat/chat.ts';
-import { plainText } from '../../chat/plain-text.ts';
 import { LIMITS } from '../limits.ts';
 import { escaped } from '../text.ts';
-import { costOf, line, richBlock, richText, titleBlock } from './elements.ts';
+import { boldText, costOf, line, richBlock, richText, titleBlock } from './elements.ts';
+import { fallbackText } from './fallback-text.ts';
 import { nextStepsBlock } from './next-steps.ts';
-import { sectionBlock } from './section.ts';
+import { isDrawable, sectionBlock } from './section.ts';
 
 /** A message ready to send: blocks for people who see, `text` for notifications and screen readers. */
 export interface Message {
   readonly text: string;
   readonly blocks: types.KnownBlock[];
 }
-
-/** Wide enough that the fallback is not wrapped again where it is read aloud. */
-const FALLBACK_COLUMNS = 200;
 
 /** An answer within Slack's limits, whatever its size; what is left out is counted. `blockId` names the row of buttons. */
 export function answerMessage(answer: Answer, blockId: string): Message {
@@ -24,10 +21,10 @@ export function answerMessage(answer: Answer, blockId: string): Message {
   const first = titleBlock(answer.title);
   const last = [cautions, steps].filter((block) => block !== undefined);
   const taken = [first, ...last].reduce((sum, block) => sum + costOf(block), 0);
-  const sections = [...answer.sections, ...attachmentSections(answer)];
+  const sections = [...answer.sections, ...attachmentSections(answer)].filter(isDrawable);
   const middle = sectionBlocks(sections, LIMITS.message - taken, LIMITS.blocks - 1 - last.length);
   return {
-    text: escaped(plainText(answer, FALLBACK_COLUMNS), LIMITS.fallbackText),
+    text: fallbackText(answer),
     blocks: [first, ...middle, ...last],
   };
 }
@@ -36,7 +33,10 @@ export function answerMessage(answer: Answer, blockId: string): Message {
 export function errorMessage(error: NonNullable<Reply['error']>): Message {
   return {
     text: escaped(`${error.message} ${error.hint}`.trim(), LIMITS.fallbackText),
-    blocks: [richBlock(line(richText(error.message, { bold: true }))), richBlock(line(richText(error.hint)))],
+    blocks: [
+      richBlock(line(boldText(error.message, LIMITS.statement))),
+      richBlock(line(richText(error.hint, LIMITS.statement))),
+    ],
   };
 }
 
@@ -58,7 +58,7 @@ function sectionBlocks(sections: readonly Section[], room: number, most: number)
 function cautionsBlock(cautions: readonly string[]): types.KnownBlock | undefined {
   if (cautions.length === 0) return undefined;
   const words = cautions.map((caution) => `Caution: ${caution}`).join('\n');
-  return richBlock(line(richText(words)));
+  return richBlock(line(richText(words, LIMITS.statement)));
 }
 
 const attachmentSections = (answer: Answer): Section[] =>

@@ -1,24 +1,27 @@
 import type { types } from '@slack/bolt';
 import type { Section } from '../../chat/answer.ts';
 import { tableLines } from '../../chat/text-table.ts';
-import { harmless } from '../../chat/wrap.ts';
 import { LIMITS } from '../limits.ts';
-import { cut, inert } from '../text.ts';
-import { costOf, line, richBlock, richText } from './elements.ts';
+import { cut, shown } from '../text.ts';
+import { boldText, costOf, line, richBlock, richText } from './elements.ts';
 
-/** A section with only its first `count` items, and how many it has. */
+/** A section that can be drawn with only its first `count` parts: items, rows or characters. */
 interface Sliceable {
-  readonly total: number;
+  /** Characters of each part. */
+  readonly lengths: readonly number[];
   draw(count: number): types.KnownBlock;
 }
 
-/** A section as one block of at most `room` characters of JSON; what does not fit is counted. `undefined`: nothing fits. */
+/** A section as one block of at most `room` characters of JSON, counting what does not fit; `undefined`: nothing fits. */
 export function sectionBlock(section: Section, room: number): types.KnownBlock | undefined {
-  const { total, draw } = sliceable(section);
-  const whole = draw(total);
-  if (costOf(whole) <= room) return whole;
+  const { lengths, draw } = sliceable(section);
+  const most = leading(lengths, room);
+  if (most === lengths.length) {
+    const whole = draw(most);
+    if (costOf(whole) <= room) return whole;
+  }
   let fits = 0;
-  let over = total;
+  let over = most + 1;
   while (over - fits > 1) {
     const middle = Math.floor((fits + over) / 2);
     if (costOf(draw(middle)) <= room) fits = middle;
@@ -27,6 +30,25 @@ export function sectionBlock(section: Section, room: number): types.KnownBlock |
   return fits > 0 ? draw(fits) : undefined;
 }
 
+/** How many of the first parts hold at most `most` characters together: drawing more would be for nothing. */
+export function leading(lengths: readonly number[], most: number): number {
+  let sum = 0;
+  const over = lengths.findIndex((length) => {
+    sum += length;
+    return sum > most;
+  });
+  return over < 0 ? lengths.length : over;
+}
+
+/** Whether there is anything to draw; Slack refuses an empty block. */
+export function isDrawable(section: Section): boolean {
+  if (section.kind === 'text') return section.text.trim() !== '';
+  return Boolean(section.heading?.trim()) || partsOf(section).length > 0;
+}
+
+const partsOf = (section: Exclude<Section, { kind: 'text' }>): readonly unknown[] =>
+  section.kind === 'table' ? section.rows : section.items;
+
 function sliceable(section: Section): Sliceable {
   if (section.kind === 'text') return textSlices(section.text);
   if (section.kind === 'table') return tableSlices(section);
@@ -34,44 +56,41 @@ function sliceable(section: Section): Sliceable {
 }
 
 function textSlices(text: string): Sliceable {
-  const shown = harmless(text);
-  const total = Math.min(shown.length, LIMITS.textElement);
-  return { total, draw: (count) => richBlock(line(richText(cut(shown, count)))) };
+  return {
+    lengths: Array(Math.min(text.length, LIMITS.textElement)).fill(1),
+    draw: (count) => richBlock(line(richText(text, count))),
+  };
 }
 
 function listSlices(section: Extract<Section, { kind: 'list' | 'steps' }>): Sliceable {
-  const style = section.kind === 'steps' ? 'ordered' : 'bullet';
+  const style: 'ordered' | 'bullet' = section.kind === 'steps' ? 'ordered' : 'bullet';
+  const items = section.items.map((item) => line(richText(item, LIMITS.item)));
   return {
-    total: section.items.length,
+    lengths: section.items.map((item) => item.length),
     draw(count) {
-      const items = section.items.slice(0, count).map((item) => line(richText(item)));
-      const list: types.RichTextBlockElement[] =
-        count > 0 ? [{ type: 'rich_text_list', style, elements: items }] : [];
-      return richBlock(...heading(section.heading), ...list, ...more(section.items.length - count));
+      const elements = items.slice(0, count);
+      const list = count > 0 ? [{ type: 'rich_text_list' as const, style, elements }] : [];
+      return richBlock(...heading(section.heading), ...list, ...more(items.length - count));
     },
   };
 }
 
 function tableSlices(section: Extract<Section, { kind: 'table' }>): Sliceable {
-  const rows = section.rows.map((row) => row.map((cell) => harmless(cell).replaceAll('\n', ' ')));
+  const oneLine = (text: string) => cut(shown(text).replaceAll('\n', ' '), LIMITS.item);
+  const columns = section.columns.map((column) => ({ ...column, name: oneLine(column.name) }));
+  const rows = section.rows.map((row) => row.map(oneLine));
   return {
-    total: rows.length,
+    lengths: rows.map((row) => row.join('').length),
     draw(count) {
-      const lines = tableLines(section.columns, rows.slice(0, count), LIMITS.phoneColumns);
-      return richBlock(
-        ...heading(section.heading),
-        {
-          type: 'rich_text_preformatted',
-          elements: [{ type: 'text', text: inert(lines.join('\n')) || ' ' }],
-        },
-        ...more(rows.length - count),
-      );
+      const text = tableLines(columns, rows.slice(0, count), LIMITS.phoneColumns).join('\n') || ' ';
+      const table = { type: 'rich_text_preformatted' as const, elements: [{ type: 'text' as const, text }] };
+      return richBlock(...heading(section.heading), table, ...more(rows.length - count));
     },
   };
 }
 
 const heading = (text: string | undefined): types.RichTextBlockElement[] =>
-  text ? [line(richText(text, { bold: true }))] : [];
+  text?.trim() ? [line(boldText(text))] : [];
 
 const more = (count: number): types.RichTextBlockElement[] =>
   count > 0 ? [line(richText(`and ${count} more; ask for fewer at once to see them`))] : [];

@@ -11,7 +11,7 @@ export const answerCommand =
       {
         text: incomingText(command.text ?? '', context.botUserId),
         place: {
-          workspace: command.team_id,
+          workspace: context.teamId ?? '',
           channel: command.channel_id,
           user: command.user_id,
           isOwnDirectMessage: false,

@@ -12,7 +12,7 @@ export const answerDirectMessage =
     if (event.bot_id || event.edited || !event.user || event.user === context.botUserId || !event.text)
       return;
     const place = {
-      workspace: context.teamId ?? body.team_id,
+      workspace: context.teamId ?? '',
       channel: event.channel,
       user: event.user,
       ...(event.thread_ts ? { thread: event.thread_ts } : {}),

@@ -10,7 +10,7 @@ export const answerMention =
   async ({ event, body, client, context }: Mention): Promise<void> => {
     if (!event.user || event.bot_id || event.edited || event.subtype) return;
     const place = {
-      workspace: context.teamId ?? body.team_id,
+      workspace: context.teamId ?? '',
       channel: event.channel,
       user: event.user,
       thread: event.thread_ts ?? event.ts,

@@ -11,7 +11,7 @@ export const answerPress =
   async ({ action, body, client, context, respond }: Press): Promise<void> => {
     const { value, block_id: blockId } = action as ButtonAction;
     const channel = body.channel?.id;
-    const workspace = context.teamId ?? body.team?.id;
+    const workspace = context.teamId;
     if (!value || !channel || !workspace) return;
     const place = placeOfPress(blockId, { workspace, channel, user: body.user.id });
     const message = body.container?.message_ts ?? '';

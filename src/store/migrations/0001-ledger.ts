@@ -68,7 +68,7 @@ export const ledger: Migration = {
       .addColumn('state', 'text', (c) => c.notNull())
       .addColumn('since_ms', 'bigint', (c) => c.notNull())
       .addColumn('since_date', 'text', (c) => c.notNull())
-      .addColumn('days_used', 'integer', (c) => c.notNull())
+      .addColumn('days_left', 'integer')
       .addColumn('use_by', 'text')
       .addColumn('discard_at_ms', 'bigint')
       .addColumn('thawed', 'integer', (c) => c.notNull())

@@ -1,7 +1,11 @@
 import type { Migration } from 'kysely';
 import { ledger } from './0001-ledger.ts';
+import { games } from './0002-games.ts';
+import { reminders } from './0003-reminders.ts';
 
 /** In the order they run; names sort the same way. Never edit one that has landed: add the next. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-ledger': ledger,
+  '0002-games': games,
+  '0003-reminders': reminders,
 };

@@ -1,0 +1,101 @@
+import type { Need } from '../../../nutrition/allergens.ts';
+import { allergensOf } from '../../../nutrition/allergens-of.ts';
+import type { Verdict } from '../../../nutrition/conflict.ts';
+import { recipeVerdict } from '../../../nutrition/meets-needs.ts';
+import type { Recipe } from '../../../nutrition/recipe.ts';
+import { recipeFoods, standsAgainst } from '../../../nutrition/swap/offer.ts';
+import type { Answer, Section } from '../../answer.ts';
+import type { Asked } from '../../command.ts';
+import {
+  AVENIN_NOTE,
+  allergenName,
+  CROSS_CONTACT,
+  isAllergy,
+  listed,
+  needName,
+  reactionCaution,
+} from '../../need-words.ts';
+import { reasonText } from './verdict-words.ts';
+
+/** Every recipe by how it stands to the needs; without needs, what each contains. */
+export function allRecipesAnswer(asked: Asked, needs: readonly Need[]): Answer {
+  return needs.length > 0 ? byNeed(asked, needs) : matrix(asked);
+}
+
+const HEADINGS: readonly (readonly [Verdict, string])[] = [
+  ['clear_by_label', 'Nothing against it on recipe and labels'],
+  ['ask', 'Ask or read a label first'],
+  ['advisory', 'A label says "may contain"'],
+  ['conflict', 'Contains it'],
+];
+
+function byNeed(asked: Asked, needs: readonly Need[]): Answer {
+  const { book } = asked.kitchen;
+  const recipes = [...book.recipes.values()];
+  const verdicts = new Map(recipes.map((r) => [r, recipeVerdict(r, book.foods, needs)]));
+  const of = (verdict: Verdict) => recipes.filter((r) => verdicts.get(r) === verdict);
+  const why = (recipe: Recipe) => {
+    const found = standsAgainst(recipeFoods(recipe, book.foods), needs);
+    const grave = found.filter((f) => f.judgement.verdict === verdicts.get(recipe));
+    return grave.length > 0
+      ? `${recipe.title}: ${listed([...new Set(grave.map(reasonText))])}`
+      : recipe.title;
+  };
+  const clear = of('clear_by_label');
+  const avoided = listed(needs.map(needName), 'or');
+  const hasOats = clear.some(
+    (r) => allergensOf(recipeFoods(r, book.foods), book.settings.allergenList).labelledOats.length > 0,
+  );
+  return {
+    title: `${clear.length} of ${recipes.length} recipes list no ${avoided}; the kitchen itself is not checked.`,
+    sections: HEADINGS.flatMap(([verdict, heading]): Section[] => {
+      const found = of(verdict);
+      return found.length > 0 ? [{ kind: 'list', heading, items: found.map(why) }] : [];
+    }),
+    cautions: [
+      CROSS_CONTACT,
+      ...(needs.includes('gluten') && hasOats ? [AVENIN_NOTE] : []),
+      ...(isAllergy(needs) ? [reactionCaution(book.settings)] : []),
+    ],
+    next: of('conflict')
+      .slice(0, 2)
+      .map((r) => `${listed(needs.map((n) => `${needName(n)}-free`))} version of ${r.title}`)
+      .map((says) => ({ label: says, says })),
+    audience: 'asker',
+    data: {
+      avoid: needs,
+      clear: clear.map((r) => r.id),
+      ask: of('ask').map((r) => r.id),
+      advisory: of('advisory').map((r) => r.id),
+      conflict: of('conflict').map((r) => r.id),
+      crossContact: 'not_checked',
+    },
+  };
+}
+
+function matrix(asked: Asked): Answer {
+  const { book } = asked.kitchen;
+  const rows = [...book.recipes.values()].map((recipe) => {
+    const report = allergensOf(recipeFoods(recipe, book.foods), book.settings.allergenList);
+    const of = (status: string) => report.findings.filter((f) => f.status === status).map((f) => f.allergen);
+    return { recipe, contains: of('contains'), advisory: of('advisory'), notKnown: of('not_known') };
+  });
+  const words = (allergens: readonly string[]) => listed(allergens.map(allergenName)) || '-';
+  return {
+    title: `Allergens of ${rows.length} recipes, by recipe and labels; the kitchen itself is not checked.`,
+    sections: [
+      {
+        kind: 'table',
+        columns: ['Recipe', 'Contains', 'May contain', 'Not known'].map((name) => ({ name, align: 'left' })),
+        rows: rows.map((r) => [r.recipe.title, words(r.contains), words(r.advisory), words(r.notKnown)]),
+      },
+    ],
+    cautions: [CROSS_CONTACT, reactionCaution(book.settings)],
+    next: [{ label: 'nut-free recipes', says: 'what can a nut-free athlete eat' }],
+    audience: 'asker',
+    data: {
+      recipes: rows.map(({ recipe, ...found }) => ({ recipe: recipe.id, ...found })),
+      crossContact: 'not_checked',
+    },
+  };
+}

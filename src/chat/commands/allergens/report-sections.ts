@@ -1,0 +1,104 @@
+import type { AllergenFinding, AllergenReport, Through } from '../../../nutrition/allergens-of.ts';
+import type { Section } from '../../answer.ts';
+import { AVENIN_NOTE, allergenName, CROSS_CONTACT, listed } from '../../need-words.ts';
+
+/** "almond butter (almond)". */
+export const throughText = (found: readonly Through[]): string =>
+  listed(
+    [...new Set(found.map((t) => (t.species && !sameWord(t) ? `${t.foodName} (${t.species})` : t.foodName)))],
+    'and',
+  );
+
+const sameWord = (t: Through): boolean => t.foodName.toLowerCase().includes((t.species ?? '').toLowerCase());
+
+/** The report as sections: what it contains, what a label advises, what is not known, then grains and diets. */
+export function reportSections(report: AllergenReport): Section[] {
+  const by = (status: AllergenFinding['status']) => report.findings.filter((f) => f.status === status);
+  const rows = [
+    ...by('contains').map((f) => [allergenName(f.allergen), 'contains', throughText(f.contains)]),
+    ...by('advisory').map((f) => [allergenName(f.allergen), 'may contain', throughText(f.advisory)]),
+    ...by('not_known').map((f) => [allergenName(f.allergen), 'not known', `read: ${throughText(f.unread)}`]),
+  ];
+  const sections: Section[] = [];
+  if (rows.length > 0)
+    sections.push({
+      kind: 'table',
+      columns: [
+        { name: 'Allergen', align: 'left' },
+        { name: 'Status', align: 'left' },
+        { name: 'Through', align: 'left' },
+      ],
+      rows,
+    });
+  const unlisted = by('not_listed').map((f) => allergenName(f.allergen));
+  if (unlisted.length > 0)
+    sections.push({ kind: 'text', text: `Not listed on its ingredients: ${listed(unlisted)}.` });
+  sections.push({ kind: 'list', items: [...dietLines(report), ...askLines(report)] });
+  return sections;
+}
+
+const GLUTEN: Record<AllergenReport['gluten']['status'], string> = {
+  contains: 'Gluten: contains',
+  advisory: 'Gluten: a label advises of wheat',
+  oats_not_labelled: 'Gluten: oats without a gluten-free label, not for coeliac disease',
+  grain_not_labelled: 'Gluten: grain without a gluten-free label',
+  not_known: 'Gluten: not known until the label is read',
+  only_labelled_grains: 'Gluten: only grains labelled gluten-free',
+  no_gluten_grain: 'Gluten: no gluten grain named',
+};
+
+function dietLines(report: AllergenReport): string[] {
+  const { gluten, lactose, vegan, vegetarian } = report;
+  const said = (words: string, found: readonly Through[]) =>
+    found.length > 0 ? `${words} (${throughText(found)}).` : `${words}.`;
+  return [
+    said(GLUTEN[gluten.status], gluten.through),
+    said(`Lactose: ${lactose.status.replace('_', ' ')}`, lactose.through),
+    said(`Vegan: ${vegan.status.replace('_', ' ')}`, vegan.through),
+    said(`Vegetarian: ${vegetarian.status.replace('_', ' ')}`, vegetarian.through),
+  ];
+}
+
+function askLines(report: AllergenReport): string[] {
+  const listName = report.list === 'us' ? 'US' : 'EU';
+  return [
+    ...report.unlisted.map(
+      ({ concern, through }) =>
+        `Also in it: ${allergenName(concern)} (${throughText(through)}). Not on the ${listName} list; ask whoever avoids it.`,
+    ),
+    ...report.refinedOils.map(
+      (oil) =>
+        `${oil.foodName}: no major allergen if highly refined; read the label and let the dietitian decide.`,
+    ),
+  ];
+}
+
+/** Cautions every allergen answer carries, and those its own ingredients call for. */
+export function reportCautions(report: AllergenReport): string[] {
+  return [CROSS_CONTACT, ...(report.labelledOats.length > 0 ? [AVENIN_NOTE] : [])];
+}
+
+/** The report for machines. */
+export function reportData(report: AllergenReport): Record<string, unknown> {
+  const names = (status: AllergenFinding['status']) =>
+    report.findings.filter((f) => f.status === status).map((f) => f.allergen);
+  return {
+    allergenList: report.list,
+    contains: names('contains'),
+    advisory: names('advisory'),
+    notKnown: names('not_known'),
+    notListed: names('not_listed'),
+    unlisted: report.unlisted.map((u) => u.concern),
+    through: Object.fromEntries(
+      report.findings
+        .filter((f) => f.status !== 'not_listed')
+        .map((f) => [f.allergen, [...f.contains, ...f.advisory, ...f.unread].map((t) => t.foodId)]),
+    ),
+    gluten: report.gluten.status,
+    lactose: report.lactose.status,
+    vegan: report.vegan.status,
+    vegetarian: report.vegetarian.status,
+    labelsToRead: report.labelsToRead.map((t) => t.foodId),
+    crossContact: report.crossContact,
+  };
+}

@@ -1,0 +1,60 @@
+import type { CalendarDate, ClockTime } from '../time/zone.ts';
+
+export type Side = 'home' | 'away' | 'neutral';
+export type GameStatus = 'planned' | 'cancelled';
+
+/**
+ * A game as the kitchen knows it. The local date and time with their zone are what is true (laws about clocks can
+ * change); the instant is worked out from them. A game whose time is not announced has a date only.
+ */
+export interface Game {
+  readonly id: string;
+  /** Absent for a game told in chat. */
+  readonly calendarId?: string;
+  /** RFC 5545 UID, and RECURRENCE-ID of one instance of a rule (its original start). */
+  readonly uid: string;
+  readonly recurrenceId?: string;
+  readonly sequence: number;
+  readonly stampMs?: number;
+  readonly title: string;
+  readonly sport?: string;
+  readonly opponent?: string;
+  readonly side?: Side;
+  readonly place?: string;
+  readonly date: CalendarDate;
+  readonly time?: ClockTime;
+  readonly timeZone: string;
+  /** When the bus leaves, epoch milliseconds. */
+  readonly departsMs?: number;
+  /** People who travel or are fed. */
+  readonly people?: number;
+  readonly status: GameStatus;
+  readonly updatedMs: number;
+}
+
+/** A calendar that is read again: a file given once, or an address. */
+export interface CalendarSource {
+  readonly id: string;
+  readonly name: string;
+  readonly url?: string;
+  readonly etag?: string;
+  readonly readMs?: number;
+  readonly nextReadMs?: number;
+  /** What was wrong the last time it was read, for people. */
+  readonly problem?: string;
+}
+
+/** Games and calendars of one workspace. */
+export interface GameBook {
+  /** Games from one calendar date to another, both included, earliest first; cancelled ones too. */
+  between(from: CalendarDate, to: CalendarDate): Promise<readonly Game[]>;
+  get(id: string): Promise<Game | undefined>;
+  /** Writes games whole, by id; all or none. */
+  put(games: readonly Game[]): Promise<void>;
+  ofCalendar(calendarId: string): Promise<readonly Game[]>;
+  calendars(): Promise<readonly CalendarSource[]>;
+  putCalendar(calendar: CalendarSource): Promise<void>;
+  removeCalendar(id: string): Promise<void>;
+}
+
+export type GameBooks = (workspace: string) => GameBook;

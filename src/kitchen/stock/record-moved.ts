@@ -1,0 +1,109 @@
+import { Problem } from '../../nutrition/problem.ts';
+import { dateOf } from '../time/zone.ts';
+import { firstOut, matches, sayInstead, type Taken, take, type Which } from './choose.ts';
+import { daysLeftAt, lastDayThawed } from './date-mark.ts';
+import { checkPieces, checkWhen, type Desk, type Doing, placeOf } from './desk.ts';
+import type { Holding, HoldingState } from './ledger.ts';
+import { eventOf, recordedBefore } from './record-taken.ts';
+import { standingOf } from './usable.ts';
+
+/** FDA Food Code 3-501.19(B): out of temperature control, serve or discard within 4 hours. Elapsed time. */
+export const TIME_AS_CONTROL_MS = 4 * 3_600_000;
+/** FDA and USDA advice to consumers: 2 hours, 1 hour above 90 °F. For what goes home with people. */
+export const CONSUMER_MS = 2 * 3_600_000;
+export const CONSUMER_HOT_MS = 1 * 3_600_000;
+export const HOT_DAY_F = 90;
+
+export interface Moving extends Doing {
+  readonly which: Which;
+  readonly pieces: number | 'all';
+  /** A place of the kitchen, or `out`: time is then the control. */
+  readonly to: string;
+  /** Goes home or to a tailgate with people: the consumer rule, not the code's four hours. */
+  readonly consumer?: { readonly airTempF?: number };
+}
+
+export interface Moved {
+  readonly from: readonly Taken[];
+  readonly to: readonly Holding[];
+  readonly pieces: number;
+  readonly again: boolean;
+}
+
+/** Records a move between fridge, freezer, shelf and out. Days used stay used; frozen days are not counted. */
+export async function recordMoved(desk: Desk, moving: Moving): Promise<Moved> {
+  if (moving.pieces !== 'all') checkPieces(moving.pieces);
+  const atMs = checkWhen(moving.atMs, desk.nowMs);
+  const place = moving.to === 'out' ? undefined : placeOf(desk.book, moving.to, 'fridge');
+  return desk.ledger.write(async (ledger) => {
+    const all = await ledger.holdings();
+    if (await recordedBefore(ledger, moving.requestKey)) return { from: [], to: [], pieces: 0, again: true };
+    const candidates = firstOut(
+      all.filter(
+        (holding) => matches(holding, moving.which) && canMove(desk, holding, atMs, place?.id ?? 'out'),
+      ),
+      desk.book.settings.timeZone,
+    );
+    const from = take(candidates, moving.pieces, () => sayInstead(all, moving.which, desk.nowMs, desk.book));
+    const event = eventOf(ledger, desk, 'moved', { ...moving, atMs, note: `to ${place?.id ?? 'out'}` });
+    const to = from.map(({ holding, pieces }) => ({
+      ...after(desk, holding, atMs, place?.kind ?? 'out', moving),
+      id: ledger.newId(),
+      eventId: event.id,
+      location: place?.id ?? 'out',
+      batch: holding.batch,
+      pieces,
+    }));
+    await ledger.append({
+      event,
+      holdings: to.map(({ batch, pieces: _balance, ...row }) => ({ ...row, batchId: batch.id })),
+      movements: [
+        ...from.map(({ holding, pieces }) => ({ holdingId: holding.id, pieces: -pieces })),
+        ...to.map((holding) => ({ holdingId: holding.id, pieces: holding.pieces })),
+      ],
+    });
+    return { from, to, pieces: from.reduce((sum, part) => sum + part.pieces, 0), again: false };
+  });
+}
+
+/** Once on the clock it does not go back into the cold (3-501.19); what must be thrown out is not moved. */
+function canMove(desk: Desk, holding: Holding, atMs: number, to: string): boolean {
+  const standing = standingOf(holding, atMs, desk.book.settings.timeZone);
+  if (standing === 'expired' || standing === 'out_too_long') return false;
+  return holding.location !== to && (holding.state !== 'out' || !holding.batch.facts.keepCold);
+}
+
+function after(
+  desk: Desk,
+  holding: Holding,
+  atMs: number,
+  state: HoldingState,
+  moving: Moving,
+): Pick<Holding, 'state' | 'sinceMs' | 'sinceDate' | 'daysLeft' | 'useBy' | 'discardAtMs' | 'thawed'> {
+  const date = dateOf(atMs, desk.book.settings.timeZone);
+  const base = { state, sinceMs: atMs, sinceDate: date, thawed: holding.thawed };
+  const { batch, useBy, daysLeft } = holding;
+  if (!batch.facts.keepCold) return base;
+  if (state === 'room') {
+    throw new Problem(
+      'not_possible',
+      `${batch.recipeTitle} are kept cold.`,
+      'To serve them at room temperature say "took out 12 oat bars": that starts the clock.',
+    );
+  }
+  if (holding.state === 'freezer' && daysLeft !== undefined) {
+    if (state === 'freezer') return { ...base, sinceDate: holding.sinceDate, daysLeft };
+    const thawedUseBy = lastDayThawed(date, holding.sinceDate, daysLeft);
+    const thawing = { ...base, useBy: thawedUseBy, thawed: true };
+    return state === 'out' ? { ...thawing, discardAtMs: atMs + outFor(moving) } : thawing;
+  }
+  const mark = useBy === undefined ? {} : { useBy };
+  if (state === 'out') return { ...base, ...mark, discardAtMs: atMs + outFor(moving) };
+  if (state === 'freezer' && useBy !== undefined) return { ...base, daysLeft: daysLeftAt(date, useBy) };
+  return { ...base, ...mark };
+}
+
+function outFor(moving: Moving): number {
+  if (!moving.consumer) return TIME_AS_CONTROL_MS;
+  return (moving.consumer.airTempF ?? 0) > HOT_DAY_F ? CONSUMER_HOT_MS : CONSUMER_MS;
+}

@@ -1,0 +1,10 @@
+import type { Receiver } from '@slack/bolt';
+
+/** How payloads arrive: the receiver for Bolt, and its life. */
+export interface Transport {
+  readonly receiver: Receiver;
+  /** Resolves with the port that answers HTTP. Throws a `Problem` that says what to change. */
+  start(): Promise<number>;
+  /** Takes no new payloads from now on; resolves when those being read are done. */
+  stop(): Promise<void>;
+}

@@ -1,0 +1,13 @@
+/** The bot scopes this app needs and why; the manifest asks for these and for nothing else. */
+export const SCOPES: Readonly<Record<string, string>> = {
+  commands: 'the /kitchen command',
+  'app_mentions:read': 'answering where the bot is mentioned, threads included',
+  'chat:write': 'answering mentions and direct messages, and where a command cannot be answered directly',
+  'im:history': 'reading what people write to the bot in a direct message',
+  'users:read': 'telling members from guests, who get public recipe facts only',
+};
+
+/** Scopes a token lacks; none when Slack did not say which it has. */
+export function missingScopes(granted: readonly string[] | undefined): string[] {
+  return granted ? Object.keys(SCOPES).filter((scope) => !granted.includes(scope)) : [];
+}

@@ -1,0 +1,282 @@
+import { type Kysely, type Selectable, sql } from 'kysely';
+import type { Batch, BatchFilter, Holding, LedgerView } from '../kitchen/stock/ledger.ts';
+import { batchOf, eventOf, holdingOf, openingOf, readingOf } from './ledger-rows.ts';
+import type { BatchesTable, EventsTable, Schema } from './schema.ts';
+
+/** SQLite takes at most 32,766 values in one statement; a list is asked for in parts. */
+const IDS_AT_ONCE = 5_000;
+
+/** Reads one workspace's ledger through `db`, which may be a transaction. */
+export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
+  const standing = () =>
+    db
+      .selectFrom('events as e')
+      .where('e.workspace', '=', workspace)
+      .where('e.kind', '!=', 'undone')
+      .where(({ not, exists, selectFrom }) =>
+        not(
+          exists(
+            selectFrom('events as u')
+              .select('u.id')
+              .where('u.workspace', '=', workspace)
+              .whereRef('u.reverses', '=', 'e.id'),
+          ),
+        ),
+      );
+
+  return {
+    holdings: () => holdings(db, workspace),
+
+    async batches(filter) {
+      const rows = await batchRows(db, workspace, filter);
+      return withLots(db, workspace, rows);
+    },
+
+    async event(id) {
+      const row = await one(
+        db.selectFrom('events').selectAll().where('workspace', '=', workspace).where('id', '=', id),
+      );
+      return row && eventOf(row);
+    },
+
+    async eventByRequest(requestKey) {
+      const row = await one(
+        db
+          .selectFrom('events')
+          .selectAll()
+          .where('workspace', '=', workspace)
+          .where('request_key', '=', requestKey),
+      );
+      return row && eventOf(row);
+    },
+
+    async lastEventBy(who) {
+      const row = await one(
+        standing()
+          .selectAll('e')
+          .where('e.who', '=', who)
+          .orderBy('e.recorded_ms', 'desc')
+          .orderBy('e.id', 'desc')
+          .limit(1),
+      );
+      return row && eventOf(row);
+    },
+
+    async events(fromMs, toMs) {
+      const rows = await standing()
+        .selectAll('e')
+        .where('e.at_ms', '>=', fromMs)
+        .where('e.at_ms', '<', toMs)
+        .orderBy('e.at_ms')
+        .orderBy('e.id')
+        .execute();
+      return rows.map(eventOf);
+    },
+
+    async movementsOf(eventIds) {
+      const parts = [];
+      for (let start = 0; start < eventIds.length; start += IDS_AT_ONCE) {
+        const ids = eventIds.slice(start, start + IDS_AT_ONCE);
+        parts.push(
+          await db
+            .selectFrom('movements as m')
+            .innerJoin('holdings as h', (join) =>
+              join.onRef('h.workspace', '=', 'm.workspace').onRef('h.id', '=', 'm.holding_id'),
+            )
+            .select([
+              'm.event_id as eventId',
+              'm.holding_id as holdingId',
+              'm.pieces',
+              'h.batch_id as batchId',
+            ])
+            .where('m.workspace', '=', workspace)
+            .where('m.event_id', 'in', ids)
+            .execute(),
+        );
+      }
+      return parts.flat();
+    },
+
+    async historyOf(batchId) {
+      const rows = await db
+        .selectFrom('movements as m')
+        .innerJoin('holdings as h', (join) =>
+          join.onRef('h.workspace', '=', 'm.workspace').onRef('h.id', '=', 'm.holding_id'),
+        )
+        .innerJoin('events as e', (join) =>
+          join.onRef('e.workspace', '=', 'm.workspace').onRef('e.id', '=', 'm.event_id'),
+        )
+        .selectAll('e')
+        .select('m.pieces as pieces')
+        .where('m.workspace', '=', workspace)
+        .where('h.batch_id', '=', batchId)
+        .orderBy('e.recorded_ms')
+        .orderBy('e.id')
+        .execute();
+      return rows.map((row) => ({ event: eventOf(row as Selectable<EventsTable>), pieces: row.pieces }));
+    },
+
+    async readings({ location, fromMs, toMs }) {
+      let query = db
+        .selectFrom('readings as r')
+        .innerJoin('events as e', (join) =>
+          join.onRef('e.workspace', '=', 'r.workspace').onRef('e.id', '=', 'r.event_id'),
+        )
+        .selectAll('r')
+        .select('e.who')
+        .where('r.workspace', '=', workspace)
+        .where('r.at_ms', '>=', fromMs)
+        .where('r.at_ms', '<', toMs)
+        .where(({ not, exists, selectFrom }) =>
+          not(
+            exists(
+              selectFrom('events as u')
+                .select('u.id')
+                .where('u.workspace', '=', workspace)
+                .whereRef('u.reverses', '=', 'r.event_id'),
+            ),
+          ),
+        )
+        .orderBy('r.at_ms');
+      if (location !== undefined) query = query.where('r.location', '=', location);
+      return (await query.execute()).map(readingOf);
+    },
+
+    async openings(foodIds) {
+      if (foodIds.length === 0) return [];
+      const rows = await db
+        .selectFrom('openings as o')
+        .innerJoin('events as e', (join) =>
+          join.onRef('e.workspace', '=', 'o.workspace').onRef('e.id', '=', 'o.event_id'),
+        )
+        .selectAll('o')
+        .where('o.workspace', '=', workspace)
+        .where('o.food_id', 'in', foodIds)
+        .where(({ not, exists, selectFrom }) =>
+          not(
+            exists(
+              selectFrom('events as u')
+                .select('u.id')
+                .where('u.workspace', '=', workspace)
+                .whereRef('u.reverses', '=', 'o.event_id'),
+            ),
+          ),
+        )
+        .orderBy('e.at_ms', 'desc')
+        .execute();
+      const latest = new Map(rows.reverse().map((row) => [`${row.food_id} ${row.lot ?? ''}`, row]));
+      return [...latest.values()].map(openingOf);
+    },
+  };
+}
+
+async function one<T>(query: { execute(): Promise<T[]> }): Promise<T | undefined> {
+  const [row] = await query.execute();
+  return row;
+}
+
+/** Balances first, from the covering index alone; the few that are not zero are then looked up. */
+async function holdings(db: Kysely<Schema>, workspace: string): Promise<readonly Holding[]> {
+  const balances = await db
+    .selectFrom('movements')
+    .select(['holding_id', sql<number>`cast(sum(pieces) as integer)`.as('pieces')])
+    .where('workspace', '=', workspace)
+    .groupBy('holding_id')
+    .having(sql<number>`sum(pieces)`, '>', 0)
+    .execute();
+  const found: Holding[] = [];
+  for (let start = 0; start < balances.length; start += IDS_AT_ONCE) {
+    const part = balances.slice(start, start + IDS_AT_ONCE);
+    const ids = part.map((balance) => balance.holding_id);
+    const rows = await db
+      .selectFrom('holdings')
+      .selectAll()
+      .where('workspace', '=', workspace)
+      .where('id', 'in', ids)
+      .execute();
+    const batchIds = [...new Set(rows.map((row) => row.batch_id))];
+    const batches = await batchesById(db, workspace, batchIds);
+    const pieces = new Map(part.map((balance) => [balance.holding_id, balance.pieces]));
+    for (const row of rows) {
+      const batch = batches.get(row.batch_id);
+      if (batch) found.push(holdingOf(row, batch, pieces.get(row.id) ?? 0));
+    }
+  }
+  return found.sort(
+    (a, b) =>
+      (a.useBy ?? '9999').localeCompare(b.useBy ?? '9999') ||
+      a.batch.madeMs - b.batch.madeMs ||
+      (a.id < b.id ? -1 : 1),
+  );
+}
+
+async function batchesById(
+  db: Kysely<Schema>,
+  workspace: string,
+  ids: readonly string[],
+): Promise<ReadonlyMap<string, Batch>> {
+  if (ids.length === 0) return new Map();
+  const rows = await db
+    .selectFrom('batches')
+    .selectAll()
+    .where('workspace', '=', workspace)
+    .where('id', 'in', ids)
+    .execute();
+  return new Map((await withLots(db, workspace, rows)).map((batch) => [batch.id, batch]));
+}
+
+async function batchRows(
+  db: Kysely<Schema>,
+  workspace: string,
+  filter: BatchFilter,
+): Promise<readonly Selectable<BatchesTable>[]> {
+  let query = db
+    .selectFrom('batches as b')
+    .selectAll('b')
+    .where('b.workspace', '=', workspace)
+    .where(({ not, exists, selectFrom }) =>
+      not(
+        exists(
+          selectFrom('events as u')
+            .select('u.id')
+            .where('u.workspace', '=', workspace)
+            .whereRef('u.reverses', '=', 'b.event_id'),
+        ),
+      ),
+    )
+    .orderBy('b.made_ms');
+  if (filter.codes) query = query.where('b.code', 'in', filter.codes.length > 0 ? filter.codes : ['']);
+  if (filter.recipeId !== undefined) query = query.where('b.recipe_id', '=', filter.recipeId);
+  if (filter.madeDate !== undefined) query = query.where('b.made_date', '=', filter.madeDate);
+  if (filter.madeFrom !== undefined) query = query.where('b.made_date', '>=', filter.madeFrom);
+  const { lot } = filter;
+  if (lot !== undefined) {
+    query = query.where(({ exists, selectFrom }) =>
+      exists(
+        selectFrom('batch_lots as l')
+          .select('l.lot')
+          .where('l.workspace', '=', workspace)
+          .whereRef('l.batch_id', '=', 'b.id')
+          .where(sql`lower(l.lot)`, '=', lot.toLowerCase()),
+      ),
+    );
+  }
+  return query.execute();
+}
+
+async function withLots(
+  db: Kysely<Schema>,
+  workspace: string,
+  rows: readonly Selectable<BatchesTable>[],
+): Promise<readonly Batch[]> {
+  if (rows.length === 0) return [];
+  const lots = await db
+    .selectFrom('batch_lots')
+    .select(['batch_id', 'food_id', 'lot'])
+    .where('workspace', '=', workspace)
+    .where('batch_id', 'in', rows.map((row) => row.id).slice(0, IDS_AT_ONCE))
+    .execute();
+  const byBatch = new Map<string, { food_id: string; lot: string }[]>();
+  for (const lot of lots) byBatch.set(lot.batch_id, [...(byBatch.get(lot.batch_id) ?? []), lot]);
+  return rows.map((row) => batchOf(row, byBatch.get(row.id) ?? []));
+}

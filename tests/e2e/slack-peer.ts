@@ -1,0 +1,129 @@
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { type WebSocket, WebSocketServer } from 'ws';
+import { SCOPES } from '../../src/slack/scopes.ts';
+import { BOT, TEAM } from '../slack/payloads.ts';
+
+/** One call of the service to Slack: a Web API method, or `respond`. */
+export interface PeerCall {
+  readonly method: string;
+  readonly token: string | undefined;
+  readonly body: Record<string, unknown>;
+  readonly atMs: number;
+}
+
+/** A local Slack: the Web API, response urls and Socket Mode, as the service sees them. */
+export interface SlackPeer {
+  readonly apiUrl: string;
+  readonly responseUrl: string;
+  readonly calls: PeerCall[];
+  /** A method's error, or an HTTP status for `respond`. */
+  readonly fail: Map<string, string | number>;
+  /** What `users.info` says of everybody. */
+  user: Record<string, unknown>;
+  /** Calls that a person would see, once there are `count` of them. */
+  answers(count: number): Promise<PeerCall[]>;
+  /** Sends an envelope over the newest socket; resolves with the milliseconds until it was acknowledged. */
+  envelope(type: string, payload: object, more?: object): Promise<number>;
+  /** Asks the service to take another socket, as Slack does now and then. */
+  recycle(): void;
+  sockets(): number;
+  close(): Promise<void>;
+}
+
+const METHODS: Readonly<Record<string, (peer: { user: object; socketUrl: string }) => object>> = {
+  'auth.test': () => ({ user_id: BOT.botUserId, bot_id: BOT.botId, team_id: TEAM, team: 'Herons' }),
+  'users.info': ({ user }) => ({ user: { id: 'U', team_id: TEAM, ...user } }),
+  'chat.postMessage': () => ({ channel: 'C0KITCHEN', ts: '1789000009.0001' }),
+  'chat.postEphemeral': () => ({ message_ts: '1789000009.0002' }),
+  'apps.connections.open': ({ socketUrl }) => ({ url: socketUrl }),
+};
+const UNSEEN = new Set(['auth.test', 'users.info', 'apps.connections.open']);
+
+export async function startSlackPeer(): Promise<SlackPeer> {
+  const calls: PeerCall[] = [];
+  const fail = new Map<string, string | number>();
+  const waiting = new Map<string, () => void>();
+  const server = createServer((request, response) => void serve(request, response));
+  const sockets = new WebSocketServer({ server, path: '/socket' });
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const host = `127.0.0.1:${(server.address() as AddressInfo).port}`;
+  let newest: WebSocket | undefined;
+  let envelopes = 0;
+
+  sockets.on('connection', (socket) => {
+    newest = socket;
+    socket.on('message', (data) => {
+      const { envelope_id: id } = JSON.parse(String(data)) as { envelope_id?: string };
+      if (id) waiting.get(id)?.();
+    });
+    socket.send(JSON.stringify({ type: 'hello', num_connections: 1, connection_info: { app_id: 'A0' } }));
+  });
+
+  async function serve(request: IncomingMessage, response: ServerResponse): Promise<void> {
+    const chunks: Buffer[] = [];
+    for await (const chunk of request) chunks.push(chunk);
+    const text = Buffer.concat(chunks).toString();
+    const method = request.url === '/respond' ? 'respond' : (request.url ?? '').replace('/api/', '');
+    const token = request.headers.authorization?.replace('Bearer ', '');
+    calls.push({ method, token, body: fieldsOf(text), atMs: performance.now() });
+    const error = fail.get(method);
+    if (method === 'respond') {
+      response.writeHead(typeof error === 'number' ? error : 200).end('ok');
+      return;
+    }
+    const answer = METHODS[method]?.({ user: peer.user, socketUrl: `ws://${host}/socket` });
+    const body = error || !answer ? { ok: false, error: error ?? 'unknown_method' } : { ok: true, ...answer };
+    response.writeHead(200, {
+      'content-type': 'application/json',
+      'x-oauth-scopes': Object.keys(SCOPES).join(','),
+    });
+    response.end(JSON.stringify(body));
+  }
+
+  const peer: SlackPeer = {
+    apiUrl: `http://${host}/api/`,
+    responseUrl: `http://${host}/respond`,
+    calls,
+    fail,
+    user: {},
+    answers: (count) => until(() => calls.filter((call) => !UNSEEN.has(call.method)), count),
+    envelope(type, payload, more = {}) {
+      envelopes += 1;
+      const id = `envelope-${envelopes}`;
+      const startedMs = performance.now();
+      const acked = new Promise<number>((resolve) => {
+        waiting.set(id, () => resolve(performance.now() - startedMs));
+      });
+      newest?.send(
+        JSON.stringify({ envelope_id: id, type, payload, accepts_response_payload: true, ...more }),
+      );
+      return acked;
+    },
+    recycle: () => newest?.send(JSON.stringify({ type: 'disconnect', reason: 'refresh_requested' })),
+    sockets: () => sockets.clients.size,
+    async close() {
+      for (const socket of sockets.clients) socket.terminate();
+      sockets.close();
+      server.closeAllConnections();
+      await new Promise((resolve) => server.close(resolve));
+    },
+  };
+  return peer;
+}
+
+function fieldsOf(text: string): Record<string, unknown> {
+  if (text.startsWith('{')) return JSON.parse(text) as Record<string, unknown>;
+  const fields: Record<string, unknown> = Object.fromEntries(new URLSearchParams(text));
+  return typeof fields.blocks === 'string' ? { ...fields, blocks: JSON.parse(fields.blocks) } : fields;
+}
+
+/** The list once it holds `count`, and a little later still does not hold more. */
+async function until<T>(list: () => T[], count: number): Promise<T[]> {
+  const deadline = performance.now() + 5_000;
+  while (list().length < count && performance.now() < deadline) await pause(5);
+  await pause(60);
+  return list();
+}
+
+export const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
