@@ -7,6 +7,7 @@ import { emergency } from './emergency.ts';
 import { fuel } from './fuel.ts';
 import { game } from './game.ts';
 import { createHelp } from './help.ts';
+import { macros } from './macros/index.ts';
 import { made } from './made.ts';
 import { medical } from './medical.ts';
 import { plan } from './plan.ts';
@@ -25,6 +26,7 @@ import { createUnknown } from './unknown.ts';
 
 /** Every command, in the order help lists them. */
 export const COMMANDS: readonly Command[] = [
+  macros,
   recipes,
   swap,
   allergens,
