@@ -4,7 +4,7 @@ import { COMMANDS } from '../../src/chat/commands/index.ts';
 import { plainText } from '../../src/chat/plain-text.ts';
 import type { PersonRole } from '../../src/chat/request.ts';
 import type { Intent, Slots } from '../../src/chat/slots.ts';
-import { EMERGENCY_TOPICS, MEDICAL_TOPICS } from '../../src/chat/topics.ts';
+import { EMERGENCY_TOPICS, emergencyTopic, MEDICAL_TOPICS, medicalTopic } from '../../src/chat/topics.ts';
 import { openKitchen } from '../../src/open-kitchen.ts';
 
 const kitchen = await openKitchen({ nowMs: () => Date.parse('2026-10-30T19:00:00Z') });
@@ -108,5 +108,28 @@ describe('a temperature', () => {
     expect(text).not.toMatch(/\bsafe\b/i);
     expect(text).toContain('local health code');
     expect(text).toContain('Not logged');
+  });
+});
+
+describe('the topic of a reading', () => {
+  test.each([
+    ['allergic reaction', 'allergic_reaction'],
+    ['self-harm', 'self_harm'],
+    ['not breathing', 'collapse'],
+    ['heat illness', 'heat_illness'],
+    ['choking', 'choking'],
+    ['bleeding', undefined],
+    [undefined, undefined],
+  ])('emergency "%s" is answered as %s', (said, topic) => {
+    expect(emergencyTopic(said)).toBe(topic);
+  });
+
+  test.each([...MEDICAL_TOPICS])('medical "%s" is itself', (topic) => {
+    expect(medicalTopic(topic)).toBe(topic);
+    expect(medicalTopic(topic.replace('_', ' '))).toBe(topic);
+  });
+
+  test.each([...EMERGENCY_TOPICS])('emergency "%s" is itself', (topic) => {
+    expect(emergencyTopic(topic)).toBe(topic);
   });
 });

@@ -1,6 +1,6 @@
 import type { Command } from '../command.ts';
 import { ALL_ROLES } from '../roles.ts';
-import { EMERGENCY_TOPICS, type EmergencyTopic } from '../topics.ts';
+import { type EmergencyTopic, emergencyTopic } from '../topics.ts';
 
 interface FixedText {
   readonly first: string;
@@ -41,9 +41,6 @@ const GENERAL = (number: string): FixedText => ({
   after: ['Stay on the line and do what the dispatcher says. Do not leave them alone.'],
 });
 
-const isTopic = (topic: unknown): topic is EmergencyTopic =>
-  EMERGENCY_TOPICS.some((known) => known === topic);
-
 /** Help first: nothing about food, nothing to choose from, nothing to click. */
 export const emergency: Command = {
   intent: 'emergency',
@@ -51,7 +48,7 @@ export const emergency: Command = {
   help: { line: 'who to call', examples: [] },
   answers({ slots, kitchen }) {
     const { emergencyNumber, contacts } = kitchen.book.settings;
-    const topic = isTopic(slots.topic) ? slots.topic : undefined;
+    const topic = emergencyTopic(slots.topic);
     const { first, after } = (topic ? WORDS[topic] : GENERAL)(emergencyNumber);
     return {
       answer: fixed(first, [...after, `Then tell ${contacts.athleticTrainer}.`], emergencyNumber, topic),
@@ -65,6 +62,7 @@ const fixed = (title: string, lines: readonly string[], emergencyNumber: string,
     sections: [{ kind: 'text', text: lines.join('\n') }],
     cautions: [],
     next: [],
-    audience: 'channel',
+    // People beside the person can help; what somebody says about themselves stays with them.
+    audience: topic === 'self_harm' ? 'asker' : 'channel',
     data: { emergencyNumber, ...(topic ? { topic } : {}) },
   }) as const;

@@ -1,7 +1,7 @@
 import type { KitchenSettings } from '../../nutrition/book.ts';
 import type { Command } from '../command.ts';
 import { ALL_ROLES } from '../roles.ts';
-import { MEDICAL_TOPICS, type MedicalTopic } from '../topics.ts';
+import { type MedicalTopic, medicalTopic } from '../topics.ts';
 
 type Contacts = KitchenSettings['contacts'];
 
@@ -23,9 +23,10 @@ const WORDS: Record<MedicalTopic, (to: Contacts) => string> = {
     `Feeling run down, dizzy or cold, missed periods or repeated injuries deserve a proper look. Please talk to ${to.physician} and ${to.dietitian} soon; in the meantime please do not cut back on eating.`,
 };
 
-const cap = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const GENERAL = (to: Contacts): string =>
+  `I cannot advise on health. ${cap(to.athleticTrainer)} can tell you today who should look at it.`;
 
-const isTopic = (topic: unknown): topic is MedicalTopic => MEDICAL_TOPICS.some((known) => known === topic);
+const cap = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Hands a medical question over to the people licensed for it, in two or three lines. */
 export const medical: Command = {
@@ -34,18 +35,18 @@ export const medical: Command = {
   help: { line: 'who to see about health, weight, injury or medicines', examples: [] },
   answers({ slots, kitchen }) {
     const { contacts, emergencyNumber } = kitchen.book.settings;
-    const topic = isTopic(slots.topic) ? slots.topic : 'diagnosis';
+    const topic = medicalTopic(slots.topic);
     return {
       answer: {
         title: `That is a question for people who know you: ${contacts.dietitian}, ${contacts.physician}, ${contacts.athleticTrainer}.`,
         sections: [
-          { kind: 'text', text: WORDS[topic](contacts) },
+          { kind: 'text', text: (topic ? WORDS[topic] : GENERAL)(contacts) },
           { kind: 'text', text: `If it is urgent, call ${emergencyNumber}.` },
         ],
         cautions: [],
         next: [],
         audience: 'asker',
-        data: { topic, contacts },
+        data: { ...(topic ? { topic } : {}), contacts },
       },
     };
   },
