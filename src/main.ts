@@ -5,8 +5,9 @@ import type { Kitchen } from './kitchen/kitchen.ts';
 import { Problem } from './nutrition/problem.ts';
 import { openKitchen } from './open-kitchen.ts';
 import { createReporter } from './report.ts';
+import { bookProblemLines } from './terminal/book-problems.ts';
 import { type Options, readOptions, USAGE } from './terminal/options.ts';
-import { screenOf } from './terminal/paint.ts';
+import { paint, screenOf } from './terminal/paint.ts';
 import { createSession, type Session } from './terminal/session.ts';
 
 /** Exit codes: 0 answered, 1 the one request could not be answered, 2 started wrongly. */
@@ -22,6 +23,7 @@ async function main(): Promise<number> {
 
 async function kitchenFor(options: Options): Promise<Kitchen> {
   const kitchen = await openKitchen(systemClock, options.kitchen);
+  for (const line of bookProblemLines(kitchen.book.problems)) process.stderr.write(`${line}\n`);
   if (options.now === undefined) return kitchen;
   return { ...kitchen, clock: await stoppedClock(options.now, kitchen.book.settings.timeZone) };
 }
@@ -29,7 +31,6 @@ async function kitchenFor(options: Options): Promise<Kitchen> {
 async function atTerminal(options: Options, kitchen: Kitchen, session: Session): Promise<number> {
   const screen = () => screenOf(process.stdout, process.env);
   if (options.mode === 'once') {
-    const { paint } = await import('./terminal/paint.ts');
     const reply = await session.ask(options.text);
     say(paint(reply, screen()));
     return reply.error ? 1 : 0;
