@@ -17,6 +17,12 @@ async function main(): Promise<number> {
   const config = await readConfig(process.env);
   const kitchen = await kitchenFor(options);
   const chat = createChat(kitchen, createReporter(config.logLevel));
+  if (options.mode === 'talk' && config.slack) {
+    const { serveSlack } = await import('./slack/serve.ts');
+    const { slack: settings, port, logLevel } = config;
+    await serveSlack({ settings, port, chat, clock: kitchen.clock, logLevel });
+    return 0;
+  }
   const asker = { role: options.role, who: options.who, workspace: 'local' };
   return atTerminal(options, kitchen, createSession(chat, kitchen.clock, asker));
 }
