@@ -49,14 +49,11 @@ async function ask(
     role = 'staff',
     conversation = {},
     kitchenBook = book,
-  }: {
-    role?: PersonRole;
-    conversation?: ConversationState;
-    kitchenBook?: Book;
-  } = {},
+    text = '',
+  }: { text?: string; role?: PersonRole; conversation?: ConversationState; kitchenBook?: Book } = {},
 ) {
   const asker = { role, who: 'WP-07', workspace: 'test' };
-  const request = { text: '', asker, conversation: 'c', isPrivate: true, nowMs: 0 };
+  const request = { text, asker, conversation: 'c', isPrivate: true, nowMs: 0 };
   return macros.answers({
     slots,
     request,
@@ -108,6 +105,24 @@ describe('macros', () => {
     const answer = await answerTo({ ingredient: '2 cups rolled oats, 1/2 cup milk 2 percent makes 12' });
     expect(answer.data).toMatchObject({ pieces: 12, per: 'a piece' });
     expect(answer.data.massG).toBeCloseTo((162 + 122) / 12, 3);
+  });
+
+  test('counts every food of a typed list, though the slots hold only the first', async () => {
+    const text = 'macros 2 cups rolled oats, 1 cup peanut butter and a banana makes 10';
+    const first = await ask({ ingredient: 'rolled_oats', portion: 2, portion_unit: 'cup' }, { text });
+    expect(first.answer.data).toMatchObject({ pieces: 10 });
+    expect(first.answer.data.massG).toBeCloseTo((162 + 256 + 118) / 10, 3);
+    const cut = await answerTo(
+      { pieces: 20 },
+      { text: 'cut into 20', conversation: first.conversation ?? {} },
+    );
+    expect(cut.data.massG).toBeCloseTo((162 + 256 + 118) / 20, 3);
+  });
+
+  test('loses no line of a typed list that holds something unknown', async () => {
+    const text = 'macros 2 cups rolled oats, 1 cup unobtainium';
+    const answer = await answerTo({ ingredient: 'rolled_oats', portion: 2, portion_unit: 'cup' }, { text });
+    expect(answer.title).toContain('not counting "1 cup unobtainium"');
   });
 
   test('reads an amount from its slots', async () => {

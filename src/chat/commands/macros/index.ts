@@ -9,12 +9,14 @@ import { figuresAnswer } from './answer-figures.ts';
 import { basisOf } from './basis.ts';
 import { compareAnswer, type Side } from './compare-answer.ts';
 import { nutrientOf } from './figure-words.ts';
+import { findersOf } from './finders.ts';
 import { labelAnswer } from './label-answer.ts';
 import { energyIsForTheDietitian, seesEnergy, shownTo } from './quiet-numbers.ts';
 import { resolveName, resolveSubject } from './resolve-subject.ts';
 import { itemLine, slotList, slotNumber, slotTargets, slotText } from './slot-values.ts';
 import type { Subject } from './subject.ts';
 import { targetKey } from './targets.ts';
+import { withTypedList } from './typed-list.ts';
 
 const USUAL: readonly NutrientKey[] = [
   'energyKcal',
@@ -41,7 +43,8 @@ export const macros: Command = {
     ],
   },
   async answers(asked) {
-    const slots = withWhatWasSaid(asked);
+    const { foods } = findersOf(asked.kitchen.book);
+    const slots = withWhatWasSaid(withTypedList(asked.slots, asked.request.text, foods), asked);
     const keys = wantedKeys(slots);
     const { role } = asked.request.asker;
     const { settings } = asked.kitchen.book;
@@ -60,7 +63,7 @@ export const macros: Command = {
 };
 
 /** A request that leans on the last one: "cut into 10", "label", "sodium?". */
-function withWhatWasSaid({ slots, conversation }: Asked): Slots {
+function withWhatWasSaid(slots: Slots, { conversation }: Asked): Slots {
   const names = ['recipe', 'ingredient', 'items', 'compare'];
   if (names.some((name) => slots[name] !== undefined)) return slots;
   const last = conversation.last?.intent === 'macros' ? conversation.last.slots : undefined;
