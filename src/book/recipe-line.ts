@@ -7,7 +7,7 @@ import { massOf } from '../nutrition/portion/mass-of.ts';
 import { Problem } from '../nutrition/problem.ts';
 import type { ExactAmount } from '../nutrition/quantity/quantity.ts';
 import type { MeasuredBy, RecipeLine } from '../nutrition/recipe.ts';
-import { readUnit } from '../nutrition/units/unit.ts';
+import { readUnit, unitName } from '../nutrition/units/unit.ts';
 import type { IngredientFields } from './card-schema.ts';
 import { amountOf, exactAmount, share } from './card-values.ts';
 
@@ -50,7 +50,8 @@ export function lineFromFields(fields: IngredientFields, finder: FoodFinder): Re
   }
   const food = findFood(finder, words, prep)?.food;
   if (!food) throw unknownFood(words, finder);
-  const said = amount === undefined ? `${grams} g` : [amount, unit].filter(Boolean).join(' ');
+  const said =
+    amount === undefined ? `${grams} g` : [amount, unitSaid(amount, unit)].filter(Boolean).join(' ');
   const measure =
     amount === undefined ? { amount: exactAmount(grams ?? ''), unit: 'g' } : measureOf(amount, unit, finder);
   const massG = grams === undefined ? gramsOf(food, measure, `${words} ${prep ?? ''}`) : amountOf(grams);
@@ -66,6 +67,12 @@ export function lineFromFields(fields: IngredientFields, finder: FoodFinder): Re
     ...(fields.role ? { role: roleOf(fields.role) } : {}),
     ...(tolerance === undefined ? {} : { tolerance: share(tolerance, 'The tolerance', 1) }),
   };
+}
+
+/** `amount: 4, unit: scoop` is said "4 scoops". */
+function unitSaid(amount: string | number, unit: string | undefined): string | undefined {
+  const known = unit === undefined ? undefined : readUnit(unit);
+  return known ? unitName(known, amountOf(amount)) : unit;
 }
 
 const isFoodOf =

@@ -208,3 +208,8 @@ describe('the other fields', () => {
     expect(complaints.length).toBeGreaterThan(0);
   });
 });
+
+test('a line written as fields is said as a person would say it', () => {
+  const fields = { food: 'honey', amount: '1 1/2', unit: 'cup', prep: 'warmed' };
+  expect(recipeOf(plain({ ingredients: [fields] })).lines[0]?.written).toBe('1 1/2 cups honey, warmed');
+});
