@@ -6,6 +6,7 @@ import { folderFingerprint, readBookImage, writeBookImage } from '../../src/book
 import { loadBook } from '../../src/book/load-book.ts';
 import { openBook } from '../../src/book/open-book.ts';
 import { Problem } from '../../src/nutrition/problem.ts';
+import { readUnit } from '../../src/nutrition/units/unit.ts';
 
 const BUILT_IN = new URL('../../recipes', import.meta.url).pathname;
 const root = mkdtempSync(join(tmpdir(), 'kitchens-'));
@@ -99,7 +100,7 @@ const BAD: readonly [string, string | Buffer, number | undefined, RegExp][] = [
   ['a tab', 'title: A\ningredients:\n\t- 1 cup oats\n', 3, /not YAML/],
   ['empty', '', undefined, /empty/],
   ['binary', Buffer.from([1, 2, 0, 3]), undefined, /not a text file/],
-  ['a missing food', RIGHT.replace('rolled oats', 'rolled barley'), 4, /no food called "rolled barley"/],
+  ['a missing food', RIGHT.replace('rolled oats', 'comet flakes'), 4, /no food called "comet flakes"/],
   ['an unknown unit', RIGHT.replace('2 cups', '2 bushels of'), 4, /./],
   ['a yield of nothing', RIGHT.replace('10 bars', '0 bars'), 2, /1 or more/],
   ['a negative yield', RIGHT.replace('10 bars', '-4'), 2, /less than nothing/],
@@ -132,7 +133,9 @@ describe('one bad recipe is told and left out, and the rest works', () => {
   });
 
   test('a volume of a food that has no portion asks for grams', () => {
-    const { problems } = own({ 'bad.yaml': RIGHT.replace('1/2 cup honey', '1 cup soy protein isolate') });
+    const isVolume = ({ unit }: { unit: string }) => readUnit(unit)?.kind === 'volume';
+    const weighed = [...loadBook([BUILT_IN]).foods.values()].find(({ portions }) => !portions.some(isVolume));
+    const { problems } = own({ 'bad.yaml': RIGHT.replace('1/2 cup honey', `1 cup ${weighed?.id}`) });
     expect(problems[0]?.hint).toMatch(/grams/);
   });
 
