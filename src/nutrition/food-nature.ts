@@ -5,11 +5,11 @@ import type { Food } from './food.ts';
 
 /** Groups whose members are one ingredient, unless the name says that something was added. */
 const PLAIN_GROUP =
-  /fruit|vegetable|legume|bean|spice|herb|oil|fat|dairy|milk|cheese|yogurt|egg|fish|seafood|meat|poultry|beef|grain|cereal|flour|oat|nut|seed|sugar|sweet|syrup|water|leavening/i;
+  /fruit|vegetable|legume|bean|spice|herb|oil|fat|dairy|milk|cheese|yogurt|egg|fish|seafood|meat|poultry|beef|grain|cereal|flour|oat|nut|seed|sugar|sweet|syrup|water|leavening|baking|flavo(u)?r|extract/i;
 
 /** Names under which makers add other things: allergens can hide in these, so a label must be read. */
 const MADE_OF_SEVERAL =
-  /chocolate|cand(y|ies)|granola|bars?\b|ready-to-eat|crisp|puffed|bread|bagel|muffin|tortilla|pita|wrap|cracker|pretzel|cookie|graham|cake|sauce|dressing|mayo|salsa|hummus|pesto|jerky|ham\b|deli|sausage|bacon|sliced, prepackaged|trail mix|mix(ed)?\b|spread|marshmallow|margarine|shortening|vanilla|strawberry|flavou?r|protein|powder whey|soymilk|(almond|rice|oat|coconut|soy|cashew|pea|hemp|plant)[ -]?(milk|drink|beverage|yogurt)|fruit variety|seasoning|broth|stock|substitute|instant, fortified, with|pasta|noodle|cocoa mix|creamer|sprinkles|chips|imitation|topping|baking powder|curry|pie spice|burger|tempeh|tofu yogurt|snack/i;
+  /chocolate|cand(y|ies)|granola|bars?\b|ready-to-eat|crisp|puffed|bread|bagel|muffin|tortilla|pita|wrap|cracker|pretzel|cookie|graham|cake|sauce|dressing|mayo|salsa|hummus|pesto|jerky|ham\b|deli|sausage|bacon|sliced, prepackaged|trail mix|mix(ed)?\b|spread|marshmallow|margarine|shortening|yogurt.*(vanilla|strawberry|fruit|flavou?r)|imitation|protein|powder whey|fruit variety|seasoning|broth|stock|substitute|instant, fortified, with|pasta|noodle|cocoa mix|creamer|sprinkles|chips|imitation|topping|curry|pie spice|burger|tempeh|tofu yogurt|snack/i;
 
 /** The words a food is known by; aliases are left out, for people call many things "mix". */
 const wordsOf = (food: Food): string =>
@@ -21,7 +21,9 @@ const plainByFood = new WeakMap<Food, boolean>();
 export function isPlain(food: Food): boolean {
   const known = plainByFood.get(food);
   if (known !== undefined) return known;
-  const plain = PLAIN_GROUP.test(food.group) && !MADE_OF_SEVERAL.test(wordsOf(food));
+  const plain =
+    (PLAIN_GROUP.test(food.group) || /extract|vinegar/i.test(food.name)) &&
+    !MADE_OF_SEVERAL.test(wordsOf(food));
   plainByFood.set(food, plain);
   return plain;
 }
@@ -35,7 +37,9 @@ export function mayHide(food: Food, allergen: Allergen): boolean {
   if (food.allergenBasis === 'label') return false;
   if (!isPlain(food)) return true;
   if (allergen === 'peanut' || allergen === 'tree_nut') return isNut(food);
-  if (allergen === 'wheat' || allergen === 'gluten_cereal') return isUnlabelledGrain(food);
+  // Barley and rye are grown, milled and flaked beside wheat.
+  if (allergen === 'wheat') return food.gluten === 'contains' || isUnlabelledGrain(food);
+  if (allergen === 'gluten_cereal') return isUnlabelledGrain(food);
   return false;
 }
 

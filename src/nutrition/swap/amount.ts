@@ -41,7 +41,7 @@ const clamp = (value: number, least: number, most: number): number => Math.min(m
 
 /**
  * Grams of `to` that do the work `massG` of `from` does in this role, or `undefined` when no sensible amount does.
- * Binder by mass, leaning to equal fat; liquid by volume, leaning to equal water; protein by protein; sweetener by
+ * Binder by mass, leaning to equal fat; liquid by volume, leaning to equal water; protein by protein (a spoonable one by mass when that is too far); sweetener by
  * sugars; fat by fat; dry base by mass; crunch and color by volume.
  * @example matchAmount(milk, 122, soymilk, 'liquid') // { massG: 121.5, keeps: 'volume', ratio: 1 }
  */
@@ -52,7 +52,7 @@ export function matchAmount(from: Food, massG: number, to: Food, role: Role): Ma
     case 'liquid':
       return liquid(from, massG, to);
     case 'protein':
-      return exactly(from, massG, to, 'proteinG', 'protein', 5) ?? undefined;
+      return protein(from, massG, to);
     case 'sweetener':
       return exactly(from, massG, to, 'sugarsG', 'sugars', 5);
     case 'fat':
@@ -109,6 +109,15 @@ function exactly(
   if (after < least) return undefined;
   const times = before / after;
   return times < 0.5 || times > 2 ? undefined : { massG: massG * times, keeps, ratio: 1 };
+}
+
+/** Protein by protein; a spoonable food that would need half as much again keeps its mass instead. */
+function protein(from: Food, massG: number, to: Food): MatchedAmount | undefined {
+  const matched = exactly(from, massG, to, 'proteinG', 'protein', 5);
+  if ((from.per100g.proteinG ?? 0) >= 45) return matched;
+  const times = matched ? matched.massG / massG : 0;
+  if (times >= 2 / 3 && times <= 1.5) return matched;
+  return (to.per100g.proteinG ?? 0) >= 3 ? { massG, keeps: 'mass', ratio: 1 } : undefined;
 }
 
 function byVolume(from: Food, massG: number, to: Food): MatchedAmount {

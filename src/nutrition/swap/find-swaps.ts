@@ -12,7 +12,7 @@ import {
   type SwapOffer,
   standsAgainst,
 } from './offer.ts';
-import { type Choice, type Group, groupsOf, leaveOut, rank, swapLines } from './rank.ts';
+import { type Choice, type Group, groupsOf, leaveOut, mayLeaveOut, rank, swapLines } from './rank.ts';
 import type { Setting } from './score.ts';
 import { candidateOf, needBits, type SwapTable, swapTable } from './table.ts';
 import { isMendable } from './texture.ts';
@@ -77,7 +77,7 @@ function choicesOf(
   without: ReadonlySet<string>,
 ): Choice[] {
   const found = rank(group, table, bits, setting, without, KEPT_PER_GROUP);
-  return found.length === 0 && group.optional ? [leaveOut(group)] : found;
+  return found.length === 0 && mayLeaveOut(group) ? [leaveOut(group)] : found;
 }
 
 /** The offers of the best combinations, one choice a group, that are clear as a whole and can be mixed. */

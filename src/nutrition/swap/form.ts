@@ -62,7 +62,7 @@ const atMost = (value: number | undefined, most: number): boolean => value === u
 /** The first rule that fits decides, so the narrow ones stand first. */
 const RULES: readonly FormRule[] = [
   { form: 'leavening', words: /baking (powder|soda)|leavening|yeast, baker|yeast/i, not: /nutritional/i },
-  { form: 'salt', words: /^salt|\bsalt$|^sea salt|kosher salt/i },
+  { form: 'salt', words: /^(sea |kosher |table )?salt\b/i },
   { form: 'extract', words: /extract|vanilla bean/i, not: /stevia/i },
   {
     form: 'spice',
@@ -219,7 +219,6 @@ function byGroup(food: Food): Form {
 const NEAR: readonly (readonly [Form, Form, number])[] = [
   ['milk', 'water', 0.35],
   ['milk', 'creamy_liquid', 0.4],
-  ['milk', 'juice', 0.15],
   ['juice', 'water', 0.5],
   ['syrup', 'sugar', 0.5],
   ['syrup', 'fruit_puree', 0.35],
@@ -248,21 +247,14 @@ const NEAR: readonly (readonly [Form, Form, number])[] = [
   ['oil', 'nut_paste', 0.2],
   ['solid_fat', 'nut_paste', 0.3],
   ['nut_paste', 'fruit_puree', 0.25],
+  ['egg', 'fruit_puree', 0.3],
   ['meat', 'fish', 0.6],
   ['meat', 'plant_protein', 0.6],
   ['fish', 'plant_protein', 0.5],
-  ['egg', 'plant_protein', 0.4],
-  ['meat', 'egg', 0.4],
-  ['meat', 'cheese', 0.3],
   ['snack', 'puffed_grain', 0.6],
   ['snack', 'nut', 0.3],
   ['snack', 'seed', 0.3],
-  ['snack', 'bread', 0.3],
-  ['bread', 'cooked_grain', 0.2],
   ['dried_fruit', 'fresh_fruit', 0.3],
-  ['cocoa', 'spice', 0.2],
-  ['extract', 'spice', 0.4],
-  ['cheese', 'plant_protein', 0.35],
   ['soft_cheese', 'plant_protein', 0.35],
   ['yogurt', 'plant_protein', 0.15],
 ];

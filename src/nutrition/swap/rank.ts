@@ -1,6 +1,7 @@
 import type { Food, Role } from '../food.ts';
 import type { Recipe } from '../recipe.ts';
 import { matchAmount } from './amount.ts';
+import { formOf } from './form.ts';
 import type { LineSwap } from './offer.ts';
 import { type Setting, scoreOf } from './score.ts';
 import { type Candidate, candidateOf, isClear, type SwapTable } from './table.ts';
@@ -49,7 +50,9 @@ export function rank(
 ): Choice[] {
   const from = table.byId.get(group.food.id) ?? candidateOf(group.food);
   const roles = [...new Set(group.lines.map((line) => line.role))];
-  const pool = roles[0] === undefined ? [] : (table.byRole.get(roles[0]) ?? []);
+  // What has the role, and what has the form: a gluten-free pretzel is a pretzel whatever role its row names.
+  const ofRole = roles[0] === undefined ? [] : (table.byRole.get(roles[0]) ?? []);
+  const pool = new Set([...ofRole, ...(table.byForm.get(from.form) ?? [])]);
   const scored: { to: Candidate; score: number }[] = [];
   for (const to of pool) {
     if (excluded.has(to.food.id) || !isClear(to, bits)) continue;
@@ -117,7 +120,7 @@ export function swapLines(group: Group, from: Candidate, to: Candidate): LineSwa
       role: line.role,
       from: from.food,
       to: to.food,
-      massBeforeG: line.massG,
+      massBeforeG: Math.round(line.massG * 10) / 10,
       massAfterG: Math.max(0.1, Math.round(matched.massG * 10) / 10),
       keeps: matched.keeps,
       ratio: matched.ratio,
@@ -127,13 +130,17 @@ export function swapLines(group: Group, from: Candidate, to: Candidate): LineSwa
   return swaps;
 }
 
-/** An optional ingredient may be left out where nothing can stand in for it. */
+/** An optional ingredient, or a dash of flavor, may be left out where nothing can stand in for it. */
+export const mayLeaveOut = (group: Group): boolean =>
+  group.optional ||
+  (group.lines.every((line) => line.role === 'flavor') && ['extract', 'spice'].includes(formOf(group.food)));
+
 export const leaveOut = (group: Group): Choice => ({
   swaps: group.lines.map((line) => ({
     lineIndex: line.index,
     role: line.role,
     from: group.food,
-    massBeforeG: line.massG,
+    massBeforeG: Math.round(line.massG * 10) / 10,
     massAfterG: 0,
     sameForm: false,
   })),

@@ -2,7 +2,7 @@ import { NEEDS, type Need, US_MAJOR_ALLERGENS } from '../allergens.ts';
 import { conflictsWith } from '../conflict.ts';
 import { type Food, ROLES, type Role } from '../food.ts';
 import type { NutrientKey } from '../nutrients.ts';
-import { type Form, formOf } from './form.ts';
+import { FORMS, type Form, formOf } from './form.ts';
 
 /** A food as the search sees it: bits and small arrays made once, so that a search never reads text. */
 export interface Candidate {
@@ -19,13 +19,14 @@ export interface Candidate {
   readonly readyToEat: boolean;
   readonly savory: boolean;
   readonly flavor: string | undefined;
-  /** False for a protein powder the dietitian has not approved: it is never proposed. */
+  /** False for a package, and any protein powder, the dietitian has not approved: it is never proposed. */
   readonly approved: boolean;
 }
 
 export interface SwapTable {
   readonly candidates: readonly Candidate[];
   readonly byRole: ReadonlyMap<Role, readonly Candidate[]>;
+  readonly byForm: ReadonlyMap<Form, readonly Candidate[]>;
   readonly byId: ReadonlyMap<string, Candidate>;
 }
 
@@ -50,6 +51,7 @@ export function swapTable(foods: ReadonlyMap<string, Food>): SwapTable {
     byRole: new Map(
       ROLES.map((role, place) => [role, candidates.filter((c) => c.approved && (c.roles >> place) & 1)]),
     ),
+    byForm: new Map(FORMS.map((form) => [form, candidates.filter((c) => c.approved && c.form === form)])),
     byId: new Map(candidates.map((c) => [c.food.id, c])),
   };
   tables.set(foods, table);
@@ -80,9 +82,13 @@ export function candidateOf(food: Food): Candidate {
     readyToEat: isReadyToEat(food, form),
     savory: isSavory(food, form),
     flavor: flavorOf(food),
-    approved: !isProteinPowder(food, form) || food.product?.approvedByDietitian === true,
+    approved: isApproved(food, form),
   };
 }
+
+/** A package the dietitian has turned down or not yet seen is not proposed; a powder needs a package at all. */
+const isApproved = (food: Food, form: Form): boolean =>
+  food.product?.approvedByDietitian ?? !isProteinPowder(food, form);
 
 /** Dry and half protein or more, whatever it is called. */
 const isProteinPowder = (food: Food, form: Form): boolean =>
@@ -97,7 +103,7 @@ function isReadyToEat(food: Food, form: Form): boolean {
     return !/\braw\b/i.test(
       `${food.name} ${food.source.kind === 'usda_sr28' ? food.source.description : ''}`,
     );
-  return !/uncooked|dry pasta|pasta, .*dry|groats|steel.cut|raw, enriched|millet, raw|tempeh|whole oats/i.test(
+  return !/uncooked|quinoa, raw|dry pasta|pasta, .*dry|groats|steel.cut|raw, enriched|millet, raw|tempeh|whole oats|oats, whole grain/i.test(
     food.name,
   );
 }
@@ -117,7 +123,7 @@ function isSavory(food: Food, form: Form): boolean {
 function flavorOf(food: Food): string | undefined {
   const said = food.product?.flavor?.toLowerCase();
   if (said && !/unflavou?red|plain/.test(said)) return said;
-  return /\b(chocolate|cocoa|vanilla|strawberry|cinnamon|coffee|maple|banana|fruit)\b/i
+  return /\b(chocolate|cocoa|vanilla|strawberry|cinnamon|coffee|banana)\b/i
     .exec(food.name)?.[1]
     ?.toLowerCase();
 }

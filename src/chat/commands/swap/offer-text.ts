@@ -14,7 +14,7 @@ const KEEPS: Record<Kept, string> = {
 
 /** "1/4 cup (64 g) sunflower seed butter for 66 g peanut butter". */
 export function lineText(swap: LineSwap): string {
-  if (!swap.to) return `leave out the ${swap.from.name} (optional)`;
+  if (!swap.to) return `leave out the ${swap.from.name}`;
   return `${amountText(swap.to, swap.massAfterG)} ${swap.to.name} for ${amountText(swap.from, swap.massBeforeG)} ${swap.from.name}`;
 }
 

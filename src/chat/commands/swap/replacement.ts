@@ -71,8 +71,7 @@ function warningsOf(question: SwapQuestion, replacement: Food, offer: SwapOffer)
     );
   if (offer.advisoryGained.length > 0)
     warnings.push(`Its label says it may contain ${listed(offer.advisoryGained.map(allergenName))}.`);
-  if (!to.approved)
-    warnings.push('This protein powder is not approved by the dietitian; do not use it until it is.');
+  if (!to.approved) warnings.push('It is not approved by the dietitian; do not use it until it is.');
   if (question.recipe.moistureLoss === 0 && !to.readyToEat)
     warnings.push('It is not ready to eat as it is, and this recipe is not baked.');
   if (![...roles].some((role) => replacement.roles.includes(role)))
