@@ -41,13 +41,13 @@ describe('a swap by need', () => {
 describe('a swap by ingredient', () => {
   test('finds the line that "milk" means in the recipe', async () => {
     const { answer, conversation } = await ask({ ingredient: 'milk', recipe: 'test-oat-bar' });
-    expect(answer.title).toContain('for 120 g Milk, 2 %');
+    expect(answer.title).toContain('for 1/2 cup (120 g) Milk, 2 %');
     expect(conversation?.recipeId).toBe('test-oat-bar');
   });
 
   test('works without a recipe, for a cup', async () => {
     const { answer } = await ask({ ingredient: 'honey', avoid: ['animal'] });
-    expect(answer.title).toContain('Maple syrup for 339 g Honey');
+    expect(answer.title).toContain('1 1/2 cups (463 g) Maple syrup for 1 cup (339 g) Honey');
     expect(answer.data).toMatchObject({ ingredient: 'honey', recipe: null });
   });
 
