@@ -9,10 +9,12 @@ import { game } from './game.ts';
 import { createHelp } from './help.ts';
 import { macros } from './macros/index.ts';
 import { made } from './made.ts';
+import { measure } from './measure/index.ts';
 import { medical } from './medical.ts';
 import { plan } from './plan.ts';
 import { recipes } from './recipes/index.ts';
 import { remind } from './remind.ts';
+import { scale } from './scale/index.ts';
 import { schedule } from './schedule.ts';
 import { served } from './served.ts';
 import { shop } from './shop.ts';
@@ -26,6 +28,8 @@ import { createUnknown } from './unknown.ts';
 
 /** Every command, in the order help lists them. */
 export const COMMANDS: readonly Command[] = [
+  scale,
+  measure,
   macros,
   recipes,
   swap,

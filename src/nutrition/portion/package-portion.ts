@@ -36,3 +36,30 @@ export function servingPortion(food: Food, unitId: string): Portion | undefined 
   if (!named || unitId !== 'scoop') return undefined;
   return { unit: 'scoop', massG: label.servingG / Number(named[1] ?? 1) };
 }
+
+interface CommonPackage {
+  readonly unit: string;
+  readonly foods: RegExp;
+  readonly portion: Portion;
+}
+
+/**
+ * Packages of the size shops mostly carry, for a food whose own package is not on file. The answer says what was
+ * taken. Common practice, no source.
+ */
+const COMMON_PACKAGES: readonly CommonPackage[] = [
+  {
+    unit: 'jar',
+    foods: /\bbutter\b|\bhoney\b|\bjam\b|\btahini\b/i,
+    portion: { unit: 'jar', qualifier: 'is taken as 16 oz, check yours', massG: 453.592_37 },
+  },
+  {
+    unit: 'can',
+    foods: /beans?|chickpeas?|pumpkin/i,
+    portion: { unit: 'can', qualifier: 'is taken as 15 oz, check yours', massG: 425.242_846_875 },
+  },
+];
+
+/** The usual package of such a food, marked as an assumption in its qualifier. */
+export const commonPackage = (food: Food, unitId: string): Portion | undefined =>
+  COMMON_PACKAGES.find((row) => row.unit === unitId && row.foods.test(food.name))?.portion;

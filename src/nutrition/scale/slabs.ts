@@ -8,7 +8,7 @@ export interface Slab {
   readonly count: number;
   /** Share of the pan that is filled at the usual thickness; 1 is full. */
   readonly filled: number;
-  /** Inches of the pan's length to press the mix to, when it is not full. */
+  /** Inches of the pan's length the mix takes: all of it, or what it is pressed to when it does not fill the pan. */
   readonly pressedLengthIn: number;
   readonly pieces: number;
   readonly cut: CutGrid;
@@ -42,7 +42,7 @@ export function slabsFor(
   const slabs: Slab[] = [];
   if (full > 0) slabs.push(...fullSlabs(recipe, pan, full, piecesInFull));
   const rest = pieces - piecesInFull;
-  if (rest > 0) slabs.push(restSlab(pan, rest, rest / perPan, kitchenPans));
+  if (rest > 0) slabs.push(restSlab(recipe, pan, rest, rest / perPan, kitchenPans));
   const last = slabs.at(-1);
   const sparePlaces =
     last && last.filled < 1 ? Math.max(0, Math.round(perPan * (panArea(last.pan) / panArea(pan))) - rest) : 0;
@@ -61,7 +61,13 @@ function fullSlabs(recipe: Recipe, pan: Pan, count: number, pieces: number): Sla
   return [{ pan, count, filled: 1, pressedLengthIn: pan.lengthIn, pieces: each, cut }];
 }
 
-function restSlab(pan: Pan, pieces: number, share: number, kitchenPans: readonly Pan[]): Slab {
+function restSlab(
+  recipe: Recipe,
+  pan: Pan,
+  pieces: number,
+  share: number,
+  kitchenPans: readonly Pan[],
+): Slab {
   const area = share * panArea(pan);
   const fitting = kitchenPans.find((other) => Math.abs(area / panArea(other) - 1) <= THICKNESS_TOLERANCE);
   if (fitting) {
@@ -73,7 +79,8 @@ function restSlab(pan: Pan, pieces: number, share: number, kitchenPans: readonly
     .sort((a, b) => panArea(a) - panArea(b))[0];
   const used = smallest ?? pan;
   const filled = Math.min(1, area / panArea(used));
-  const pressedLengthIn = used.lengthIn * filled;
+  // What goes into the oven spreads over the whole pan; only a dough can be pressed to part of it.
+  const pressedLengthIn = recipe.moistureLoss > 0 ? used.lengthIn : used.lengthIn * filled;
   return {
     pan: used,
     count: 1,

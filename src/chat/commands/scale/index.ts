@@ -1,0 +1,103 @@
+import type { Recipe } from '../../../nutrition/recipe.ts';
+import { scaleRecipe } from '../../../nutrition/scale/scale-recipe.ts';
+import type { Answered, Asked, Command } from '../../command.ts';
+import { ALL_ROLES } from '../../roles.ts';
+import { slotText } from '../../slot-number.ts';
+import { askWhichRecipe, recipeMeant } from '../../which-recipe.ts';
+import { batchAnswer } from './batch-answer.ts';
+import { pluralOf } from './batch-words.ts';
+import { factorAnswer } from './factor-answer.ts';
+import { limitAnswer } from './limit-answer.ts';
+import { withConversation } from './merge-slots.ts';
+import { partsAnswer } from './parts-answer.ts';
+import { rescueAnswer } from './rescue-answer.ts';
+import { limits, targetOf } from './target-of.ts';
+
+/** A batch of another size, in measures and grams; and what to do when a mix goes wrong. */
+export const scale: Command = {
+  intent: 'scale',
+  roles: ALL_ROLES,
+  help: {
+    line: 'any number of pieces, in kitchen measures and grams',
+    examples: [
+      '40 oat bars',
+      'double oat bars',
+      '40 oat bars of 60 g',
+      'oat bars for 30 people',
+      '2 jars of peanut butter, how many oat bars',
+      'too dry',
+      'doubled the salt by mistake',
+    ],
+  },
+  async answers(asked) {
+    const { slots, conversation } = asked;
+    const problem = slotText(slots, 'problem');
+    if (problem !== undefined) return rescued(asked, problem);
+    if (Array.isArray(slots.parts) && slots.parts.length > 0) {
+      return {
+        answer: await partsAnswer(asked, slots.parts),
+        conversation: { ...conversation, last: { intent: 'scale', slots } },
+      };
+    }
+    if (slots.recipe === undefined) {
+      const factor = factorAnswer(slots);
+      if (factor) return { answer: factor };
+      if (limits(slots) && conversation.recipeId === undefined) return { answer: await limitAnswer(asked) };
+    }
+    const recipe = await recipeMeant(asked);
+    if (!recipe) return askWhichRecipe(asked, 'scale', 'Which recipe?');
+    return scaled(
+      { ...asked, slots: withConversation({ ...slots, ...named(slots.recipe, recipe) }, conversation) },
+      recipe,
+    );
+  },
+};
+
+const named = (said: unknown, recipe: Recipe) => (said === undefined ? {} : { recipe: recipe.id });
+
+function scaled(asked: Asked, recipe: Recipe): Answered {
+  const { slots, kitchen, conversation } = asked;
+  const wanted = targetOf(recipe, kitchen, slots);
+  if (!wanted) return askHowMany(asked, recipe);
+  const batch = scaleRecipe(recipe, kitchen.book.foods, wanted.target, wanted.options);
+  const { question: _answered, ...kept } = conversation;
+  return {
+    answer: batchAnswer(batch, kitchen.book, slots),
+    conversation: {
+      ...kept,
+      recipeId: recipe.id,
+      last: { intent: 'scale', slots: { ...slots, recipe: recipe.id, made_pieces: batch.pieces } },
+    },
+  };
+}
+
+async function rescued(asked: Asked, problem: string): Promise<Answered> {
+  const recipe = await recipeMeant(asked);
+  return {
+    answer: rescueAnswer(asked, problem, recipe),
+    ...(recipe ? { conversation: { ...asked.conversation, recipeId: recipe.id } } : {}),
+  };
+}
+
+/** One short question; a number alone answers it. */
+function askHowMany(asked: Asked, recipe: Recipe): Answered {
+  const { yieldPieces, pieceUnit, title, id } = recipe;
+  const reading = { intent: 'scale', slots: { ...asked.slots, recipe: id } } as const;
+  const counts = [yieldPieces, yieldPieces * 2, 40];
+  return {
+    answer: {
+      title: `How many ${pluralOf(pieceUnit, 2)}?`,
+      sections: [{ kind: 'text', text: `One batch of ${title} makes ${yieldPieces}.` }],
+      cautions: [],
+      next: counts.map((count) => ({ label: String(count), says: `${count} ${title}` })),
+      audience: 'channel',
+      data: { asks: 'quantity', recipe: id, yieldPieces },
+    },
+    conversation: {
+      ...asked.conversation,
+      recipeId: id,
+      last: reading,
+      question: { slot: 'quantity', options: [], reading },
+    },
+  };
+}
