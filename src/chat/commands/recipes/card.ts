@@ -11,11 +11,10 @@ export function recipeCard(recipe: Recipe, book: Book): Answer {
         kind: 'table',
         heading: 'Ingredients',
         columns: [
-          { name: 'Ingredient', align: 'left' },
           { name: 'Amount', align: 'left' },
           { name: 'Grams', align: 'right' },
         ],
-        rows: recipe.lines.map((line) => [nameOf(line, book), line.written, grams(line.massG)]),
+        rows: recipe.lines.map((line) => [asWritten(line, book), grams(line.massG)]),
       },
       ...(recipe.steps.length > 0
         ? [{ kind: 'steps', heading: 'Method', items: recipe.steps.map(stepText) } satisfies Section]
@@ -32,15 +31,18 @@ export function recipeCard(recipe: Recipe, book: Book): Answer {
   };
 }
 
-function nameOf(line: RecipeLine, book: Book): string {
+/** The card's own words; the food's name too where the card calls it something else. */
+function asWritten(line: RecipeLine, book: Book): string {
   const name = book.foods.get(line.foodId)?.name ?? line.foodId;
-  return [name, line.prep, line.optional ? 'optional' : undefined].filter((part) => part).join(', ');
+  const first = name.split(',')[0]?.toLowerCase() ?? '';
+  const named = line.written.toLowerCase().includes(first) ? line.written : `${line.written} (${name})`;
+  return [named, line.prep, line.optional ? 'optional' : undefined].filter((part) => part).join(', ');
 }
 
 const grams = (massG: number): string => (massG < 10 ? massG.toFixed(1) : String(Math.round(massG)));
 
 const stepText = ({ text, control }: MethodStep): string =>
-  control ? `${text} Control point: ${control.watch}, ${control.limit}.` : text;
+  control ? `${text.replace(/[.!]?$/, '.')} Control point: ${control.watch}, ${control.limit}.` : text;
 
 function holding(recipe: Recipe): string[] {
   const { pan, cut, set } = recipe;

@@ -2,7 +2,7 @@ import type { Slots } from '../../slots.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { first } from '../slots/find.ts';
-import { ingredient, knownRecipe, recipe } from '../slots/names.ts';
+import { avoid, ingredient, knownRecipe, recipe } from '../slots/names.ts';
 import { madeWhen } from '../slots/when.ts';
 
 export const trace: IntentReader = {
@@ -44,7 +44,7 @@ export const recipes: IntentReader = {
     [/^ R \?? ?$/, 3],
     [/ (?:menu) /, 5],
   ],
-  slots: (lexed) => ({ ...recipe(lexed) }),
+  slots: (lexed) => ({ ...recipe(lexed), ...avoid(lexed) }),
 };
 
 const TOPICS =
