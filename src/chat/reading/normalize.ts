@@ -50,6 +50,7 @@ export function normalize(text: string): string {
 
 /** Slack's bold, strike, code marks and `:shortcodes:`. */
 function markup(text: string): string {
+  if (!/[*~`_:]/.test(text)) return text;
   return text
     .replace(/[*~`]+/g, ' ')
     .replace(/:([a-z][a-z_]{2,}):/g, (_, name: string) => ` ${name.replace(/_/g, ' ')} `)

@@ -91,9 +91,11 @@ function addKitchen(book: Book, add: Add): void {
     for (const spelling of [name, ...spellings])
       if (spelling.length > 2 && !NOT_NUTRIENTS.has(spelling)) add(spelling, { sym: 'M', id: name });
   for (const noun of NOT_FOODS) add(noun, { sym: 'V' });
+  for (const [id, spellings] of Object.entries(SUPPLEMENTS))
+    for (const text of spellings) add(text, { sym: 'Y', id });
   for (const food of book.foods.values())
     for (const name of [food.name, food.id, ...food.aliases])
-      if (!TOO_SHORT.test(name)) add(name, { sym: 'F', id: food.id });
+      if (!TOO_SHORT.test(name) && !endsInNeed(name)) add(name, { sym: 'F', id: food.id });
 }
 
 /** "Muffins" is a piece and, where one recipe answers to it, that recipe; "bars" and "bites" are any of them. */
@@ -112,8 +114,6 @@ function addPieces(book: Book, add: Add): void {
 const ANY_DISH: ReadonlySet<string> = new Set(['bar', 'bite', 'ball', 'piece', 'serving', 'snack', 'person']);
 
 function addGeneral(add: Add): void {
-  for (const [id, spellings] of Object.entries(SUPPLEMENTS))
-    for (const text of spellings) add(text, { sym: 'Y', id });
   for (const text of DISHES) add(text, { sym: 'R' });
   for (const text of LOCATIONS) add(text, { sym: 'L' });
   for (const [id, spellings] of Object.entries(PANS))
@@ -125,6 +125,12 @@ function addGeneral(add: Add): void {
   for (const [id, spellings] of Object.entries(SPORTS))
     for (const text of spellings) add(text, { sym: 'S', id });
 }
+
+/** "Oats gluten free" is a question more often than a name. */
+const endsInNeed = (name: string): boolean => {
+  const end = stems(name).join(' ');
+  return NEED_PHRASES.some(([, phrases]) => phrases.some((phrase) => end.endsWith(` ${stems(phrase).join(' ')}`)));
+};
 
 /** A name such as "nut-free bars" also says a need. */
 const needsInName = (name: string): Meaning['needs'] => {

@@ -102,6 +102,7 @@ export const scale: IntentReader = {
     [/ U instead of U /, 8.5],
     [/ (?:cut|slice) (?:[a-zRP]+ )*(?:bigger|smaller|thicker|thinner) /, 6.5],
     [/ N (?:P|pieces) from /, 6],
+    [/ (?:make|making|prep|bake) enough (?:[a-z]+ )?(?:R|P|F) for N /, 8.6],
     [/ enough (?:[a-z]+ )?(?:R|P) for N /, 6],
     [/ (?:cut|slice|divide|portion) (?:[a-z]+ )*R (?:[a-z]+ )*(?:into|in) N /, 6],
     [/ N P (?:please|pls) /, 5],
