@@ -20,6 +20,8 @@ export interface Lexed {
   readonly said: string;
   /** What stands in `shape`, for quick questions. */
   readonly syms: ReadonlySet<string>;
+  /** Two or more bare numbers were said. */
+  readonly countsTwice: boolean;
   /** The message on one line, case kept. */
   readonly text: string;
 }
@@ -42,5 +44,6 @@ export function lex(text: string, book: Book, nowMs: number): Lexed {
     syms.add(sym);
     seen.push(atom);
   }
-  return { atoms, seen, shape, said, syms, text: plain };
+  const countsTwice = seen.reduce((count, atom) => count + (atom.sym === 'N' ? 1 : 0), 0) > 1;
+  return { atoms, seen, countsTwice, shape, said, syms, text: plain };
 }

@@ -129,7 +129,9 @@ function addGeneral(add: Add): void {
 /** "Oats gluten free" is a question more often than a name. */
 const endsInNeed = (name: string): boolean => {
   const end = stems(name).join(' ');
-  return NEED_PHRASES.some(([, phrases]) => phrases.some((phrase) => end.endsWith(` ${stems(phrase).join(' ')}`)));
+  return NEED_PHRASES.some(([, phrases]) =>
+    phrases.some((phrase) => end.endsWith(` ${stems(phrase).join(' ')}`)),
+  );
 };
 
 /** A name such as "nut-free bars" also says a need. */

@@ -31,6 +31,12 @@ const OVER =
   / (?:too much|twice the|B (?:[a-z]+ )*(?:F|M)|extra|overadded|tablespoons? instead|U instead of U) /;
 const MISTAKE = / (?:mistake|accident|accidentally|oops|accidently|wrong) /;
 const FORGOT = / (?:forgot|forget|missed|skipped|left out) (?:[a-z]+ ){0,3}(?:F|M|Y) /;
+/** A message without one of these tells of no trouble. */
+const TROUBLE: ReadonlySet<string> = new Set(
+  'dry dryer drier stiff wet runny loose watery soupy liquidy moist soft sticky tacky gooey crumbly crumbling crumble crumbles falling fall apart burnt burned burn overbaked overcooked sweet salty set setting firm hard hardened much twice B extra overadded accident accidentally accidently mistake oops wrong forgot forget missed skipped left instead too stick together'.split(
+    ' ',
+  ),
+);
 const RESCUE =
   / (?:too|way too|super|really|so|very|is|are|r|a bit|kinda|turned out|came out|wont|not|pretty) (?:[a-z]+ )?(?:dry|dryer|stiff|wet|runny|sticky|crumbly|loose|watery|soupy|tacky|gooey|salty|sweet|hard|soft|hardened|crumbling|burnt) /;
 
@@ -151,6 +157,7 @@ function amounts(lexed: Lexed): Slots {
 }
 
 function pan(lexed: Lexed): Slots {
+  if (!lexed.syms.has('X')) return {};
   const pans = all(lexed, 'X');
   const [one, two] = pans;
   if (!one) return {};
@@ -171,6 +178,7 @@ const MAKES =
   / (?:makes|make|yields|yield|serves|is for|gives) (?:[a-z]+ )?N .*?(?:need|want|for|make|to) (?:[a-z]+ )*N /;
 
 function baseYield(lexed: Lexed): Slots {
+  if (!lexed.countsTwice) return {};
   const covered = find(lexed, MAKES)?.filter((atom) => atom.sym === 'N');
   const [base, wanted] = covered ?? [];
   if (!base || !wanted) return {};
@@ -178,6 +186,7 @@ function baseYield(lexed: Lexed): Slots {
 }
 
 function perPerson(lexed: Lexed): Slots {
+  if (!lexed.countsTwice) return {};
   const covered =
     find(lexed, / N P (?:[a-z]+ )*N (?:P )?(?:[a-z]+ )?(?:each|apiece|per) /) ??
     find(lexed, / N (?:P|R) (?:each|apiece|per) (?:[a-z]+ )?(?:for )?N /);
@@ -196,6 +205,7 @@ function perPerson(lexed: Lexed): Slots {
 
 /** "24 oat bars and 16 cherry bars". */
 function parts(lexed: Lexed): Slots {
+  if (!lexed.countsTwice) return {};
   const found: SlotValue[] = [];
   lexed.seen.forEach((atom, i) => {
     const next =
@@ -213,12 +223,14 @@ function parts(lexed: Lexed): Slots {
 }
 
 function extra(lexed: Lexed): Slots {
+  if (!lexed.syms.has('G')) return {};
   const share = lastIn(lexed, / (?:G|plus|extra|spare|and) (?:[a-z]+ )?(?:G )?/, 'G') ?? first(lexed, 'G');
   return share ? { extra_pct: numberOf(share) } : {};
 }
 
 function problem(lexed: Lexed): Slots {
   const { shape } = lexed;
+  if (!lexed.seen.some((atom) => TROUBLE.has(atom.sym))) return {};
   if (FORGOT.test(shape)) return { problem: 'forgot' };
   if (MISTAKE.test(shape) && (OVER.test(shape) || lexed.syms.has('B'))) return { problem: 'overadded' };
   if (/ (?:too much|twice the|added extra|U instead of U) /.test(shape)) return { problem: 'overadded' };

@@ -1,5 +1,7 @@
 import type { Atom, Sym } from '../atoms.ts';
+import { stem } from '../stem.ts';
 import { DURATION_UNITS } from '../vocabulary/days.ts';
+import { UNIT_SPELLINGS } from '../vocabulary/units.ts';
 import { type Found, type Line, phraseAt, spanText, wordAt } from './cursor.ts';
 import { type Count, countAt } from './numbers.ts';
 
@@ -55,6 +57,19 @@ function signAt(line: Line, i: number, count: Count): Found | undefined {
   return undefined;
 }
 
+/** First words of all that may belong to a number; any other word is looked up no further. */
+const FOLLOWS_NUMBER: ReadonlySet<string> = new Set([
+  ...'degree degrees deg degs f c t l g fahrenheit farenheit celsius celcius centigrade dollar dollars buck bucks usd cent cents percent'.split(
+    ' ',
+  ),
+  ...'batch batches recipes'.split(' '),
+  ...DURATION_UNITS.keys(),
+  ...Object.values(UNIT_SPELLINGS)
+    .flatMap((row) => row.split(', '))
+    .map((spelling) => spelling.split(' ')[0] ?? '')
+    .flatMap((word) => [word, stem(word)]),
+]);
+
 const DEGREE = /^(degrees?|deg|degs)$/;
 const FAHRENHEIT = /^(f|fahrenheit|farenheit)$/;
 const CELSIUS = /^(celsius|celcius|centigrade)$/;
@@ -63,6 +78,7 @@ function wordUnitAt(line: Line, i: number, count: Count): Found | undefined {
   const token = line.tokens[count.next];
   if (token?.kind !== 'word') return undefined;
   const { word, raw } = token;
+  if (!FOLLOWS_NUMBER.has(word)) return undefined;
   const degrees = DEGREE.test(word) ? count.next + 1 : count.next;
   const scale = wordAt(line, degrees);
   if (FAHRENHEIT.test(scale)) return found(line, i, count, 'T', degrees + 1, { unit: 'f' });

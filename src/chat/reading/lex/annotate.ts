@@ -83,7 +83,9 @@ function phraseFound(line: Line, i: number): Found | undefined {
   const needs =
     meaning.needs ?? (meaning.sym === 'V' || meaning.sym === 'F' ? needsOfNoun(span.word) : undefined);
   const unit = meaning.unit ?? (meaning.sym === 'R' ? pieceOf(line, match.next - 1) : undefined);
-  return { atom: { ...span, ...meaning, unit, needs }, next: match.next };
+  const { sym, id, value, moment } = meaning;
+  const { text, word: spelled } = span;
+  return { atom: { sym, text, word: spelled, value, unit, id, needs, moment }, next: match.next };
 }
 
 /** The piece a recipe's name ends in: "oat bars" are cut into bars. */

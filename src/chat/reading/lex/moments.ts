@@ -19,7 +19,9 @@ function found(line: Line, from: number, next: number, moment: Moment): Found {
 
 /** "14:30", "3pm", "3:30 p.m.". */
 function clockAt(line: Line, i: number): Found | undefined {
-  const match = /^(\d{1,2})(?::(\d\d))?$/.exec(line.tokens[i]?.raw ?? '');
+  const raw = line.tokens[i]?.raw ?? '';
+  if (!raw.includes(':') && !HALF_OF_DAY.has(wordAt(line, i + 1))) return undefined;
+  const match = /^(\d{1,2})(?::(\d\d))?$/.exec(raw);
   if (!match) return undefined;
   const half = halfOfDay(line, i + 1);
   if (match[2] === undefined && !half) return undefined;
@@ -32,6 +34,8 @@ function clockAt(line: Line, i: number): Found | undefined {
     ...(half || said > 12 || said === 0 || match[1]?.startsWith('0') ? {} : { unsure: true }),
   });
 }
+
+const HALF_OF_DAY: ReadonlySet<string> = new Set(['am', 'pm', 'a', 'p', 'in']);
 
 function halfOfDay(line: Line, i: number): { pm: boolean; next: number } | undefined {
   const word = wordAt(line, i);

@@ -91,6 +91,7 @@ const WAS = / (?:instead of|not|rather than|from|was|were) N /;
 
 /** "cut into 8 instead of 10". */
 export function pieces(lexed: Lexed): Slots {
+  if (!lexed.syms.has('N') || lexed.seen.length < 3) return {};
   const cut =
     lastIn(lexed, CUT, 'N') ?? find(lexed, / (?:into|at) N (?:P )?/)?.[1] ?? find(lexed, PIECES)?.[0];
   if (!cut) return {};
@@ -100,6 +101,7 @@ export function pieces(lexed: Lexed): Slots {
 
 /** "60 g each", "bars of 60 g". */
 export function pieceMass(lexed: Lexed): Slots {
+  if (!lexed.syms.has('Q')) return {};
   const atom =
     find(lexed, / Q (?:each|apiece|per P|a P|P) /)?.[0] ??
     lastIn(lexed, / (?:P|R|each) (?:of|at|to|is|weighing|about|around|be) Q /, 'Q') ??
@@ -110,6 +112,7 @@ export function pieceMass(lexed: Lexed): Slots {
 
 /** The unit asked for: "in grams", "= ? cups", "how many tsp in". */
 export function outputUnit(lexed: Lexed): Slots {
+  if (!lexed.syms.has('U')) return {};
   const atom = lexed.seen.find(
     (each, i) =>
       each.sym === 'U' &&
