@@ -106,7 +106,8 @@ const panKey = (words: string): string =>
     .replace(/(?:\b|(?<=\d))(?:in|inch|inches|pan|baking|dish|tray)\b\.?|["”_]/g, ' ')
     .replace(/(?<=[\dx])\s+(?=[\dx])|-(?=x|\d)/g, '')
     .replace(/\s+/g, ' ')
-    .trim();
+    .trim()
+    .replace(/^([\d.]+)[ -]*square$/, '$1x$1');
 
 function ownPan(written: Record<string, unknown>): Pan {
   const side = (key: string, fallback?: number): number => {

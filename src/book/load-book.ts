@@ -147,7 +147,7 @@ function recipesIn(
     return [];
   }
   return cardsOf(file.value).flatMap(({ at, value }) => {
-    const fallbackId = titleOf(value) ?? basename(path).replace(/\.ya?ml$/i, '');
+    const fallbackId = basename(path).replace(/\.ya?ml$/i, '');
     const { recipe, complaints } = readCard(value, { ...context, fallbackId });
     for (const complaint of complaints) {
       const where = [...at, ...complaint.path];
@@ -162,12 +162,6 @@ function cardsOf(value: unknown, at: FieldPath = []): { at: FieldPath; value: un
   if (Array.isArray(value)) return value.map((one, place) => ({ at: [...at, place], value: one }));
   const inside = (value as { recipes?: unknown } | null)?.recipes;
   return Array.isArray(inside) ? cardsOf(inside, ['recipes']) : [{ at, value }];
-}
-
-function titleOf(value: unknown): string | undefined {
-  const fields = value as { title?: unknown; name?: unknown } | null;
-  const title = fields?.title ?? fields?.name;
-  return typeof title === 'string' && title.trim() !== '' ? title : undefined;
 }
 
 function checkPar(

@@ -37,7 +37,7 @@ export interface CardReading {
 export interface CardContext {
   readonly finder: FoodFinder;
   readonly settings: KitchenSettings;
-  /** Id of a card that gives none: its file's name. */
+  /** Id of a card whose title cannot be made into one: its file's name. */
   readonly fallbackId: string;
 }
 
@@ -128,7 +128,7 @@ function toRecipe(
   { finder, settings, fallbackId }: CardContext,
 ): { recipe?: Recipe; complaints: Complaint[] } {
   const reading = new Reading();
-  const id = reading.field(['id'], () => recipeId(card.id ?? fallbackId));
+  const id = reading.field(['id'], () => idOf(card, fallbackId));
   const made = reading.field(['yield'], () => readYield(card.yield));
   const steps = readMethod(card.method);
   const method = steps.map(({ text }) => text).join(' ');
@@ -222,15 +222,21 @@ function asLineOfText(line: Record<string, unknown>): string | undefined {
   return typeof amount === 'string' || typeof amount === 'number' ? `${amount} ${food}` : undefined;
 }
 
-function recipeId(written: string): string {
-  const id = written
+/** The id written, else one made of the title, else of the file when the title has no Latin letters. */
+function idOf(card: Card, fallbackId: string): string {
+  const id = slug(card.id ?? card.title) || (card.id === undefined ? slug(fallbackId) : '');
+  if (id === '') throw new Problem('bad_file', `"${card.id ?? card.title}" cannot be made into an id.`, '');
+  return id;
+}
+
+function slug(written: string): string {
+  return written
     .toLowerCase()
     .normalize('NFKD')
+    .replace(/['’]/g, '')
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '')
     .slice(0, 60);
-  if (id === '') throw new Problem('bad_file', `"${written}" cannot be made into an id.`, '');
-  return id;
 }
 
 /** The text is checked to be a day that exists; it stays a calendar date and never becomes an instant. */

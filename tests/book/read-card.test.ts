@@ -8,7 +8,7 @@ describe('a card with only title, yield and ingredients', () => {
   test('is a recipe, kept cold and cautiously', () => {
     const recipe = recipeOf(plain());
     expect(recipe).toMatchObject({
-      id: 'from-file',
+      id: 'test-bars',
       yieldPieces: 12,
       pieceUnit: 'bar',
       kind: 'no_bake_bar',
@@ -143,6 +143,9 @@ describe('the other fields', () => {
   test.each([
     [{ pan: '9 x 13' }, { pan: { id: '9x13' } }],
     [{ pan: '13x9 inch pan' }, { pan: { id: '9x13' } }],
+    [{ pan: '8-inch square pan' }, { pan: { id: '8x8' } }],
+    [{ title: 'Батончики' }, { id: 'from-file' }],
+    [{ title: "Grandma's bars" }, { id: 'grandmas-bars' }],
     [{ pan: 'half sheet' }, { pan: { id: 'half_sheet' } }],
     [{ pan: { length: 10, width: 10 } }, { pan: { lengthIn: 10, widthIn: 10, depthIn: 2 } }],
     [{ pan: '7x11' }, { pan: { lengthIn: 11, widthIn: 7 } }],

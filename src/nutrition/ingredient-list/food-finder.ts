@@ -39,6 +39,7 @@ const GRADE_WORDS: ReadonlySet<string> = new Set([
   'virgin',
   'your',
   'favorite',
+  'whole',
 ]);
 
 /**
