@@ -134,11 +134,13 @@ export function undeclared(text: string, declared: Declared): Undeclared[] {
     .toLowerCase()
     .replace(/[()[\],;:.]/g, ' , ')
     .replace(/\s+/g, ' ');
-  return RULES.flatMap((rule) => {
+  const found = new Map<Allergen, Undeclared>();
+  for (const rule of RULES) {
     const left = rule.innocent === undefined ? plain : plain.replace(rule.innocent, ' ');
     const word = rule.words.exec(left)?.[0];
-    if (word === undefined) return [];
     const marks = rule.advisoryWillDo ? [...declared.contains, ...declared.advisory] : declared.contains;
-    return marks.some((mark) => mark.allergen === rule.allergen) ? [] : [{ allergen: rule.allergen, word }];
-  });
+    if (word === undefined || marks.some((mark) => mark.allergen === rule.allergen)) continue;
+    if (!found.has(rule.allergen)) found.set(rule.allergen, { allergen: rule.allergen, word });
+  }
+  return [...found.values()];
 }
