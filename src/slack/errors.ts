@@ -13,7 +13,9 @@ export function errorCode(error: unknown): string {
   if (error instanceof WebAPIHTTPError) return `http_${error.statusCode}`;
   if (error instanceof WebAPIRequestError) return 'no_answer';
   if (error instanceof RespondError) return `respond_${error.statusCode}`;
-  return error instanceof Error ? error.name : 'unknown';
+  if (!(error instanceof Error)) return 'unknown';
+  const { cause } = error;
+  return cause instanceof Error && 'code' in cause ? String(cause.code) : error.name;
 }
 
 /** Seconds Slack asks us to wait, when that is what the failure says. */
