@@ -1,9 +1,10 @@
+import { type Chat, createChat } from '../../src/chat/chat.ts';
 import { systemClock } from '../../src/clock.ts';
+import { openKitchen } from '../../src/open-kitchen.ts';
 import { createLog } from '../../src/slack/log.ts';
 import type { SlackSettings } from '../../src/slack/settings.ts';
 import { type SlackService, startSlack } from '../../src/slack/start.ts';
 import { BOT, STAFF } from '../slack/payloads.ts';
-import { smallChat } from '../slack/small-chat.ts';
 import { SIGNING_SECRET } from './signed.ts';
 import { type SlackPeer, startSlackPeer } from './slack-peer.ts';
 
@@ -14,6 +15,13 @@ export interface Running {
   readonly url: string;
   stop(): Promise<void>;
 }
+
+const rethrow = (error: unknown): never => {
+  throw error;
+};
+
+/** The chat over the kitchen that comes along. */
+export const kitchenChat = async (): Promise<Chat> => createChat(await openKitchen(systemClock), rethrow);
 
 /** The whole service on loopback against a local Slack, over HTTP or Socket Mode. */
 export async function startService(
@@ -33,7 +41,7 @@ export async function startService(
     settings,
     port: 0,
     host: '127.0.0.1',
-    chat: smallChat(),
+    chat: await kitchenChat(),
     clock: systemClock,
     logLevel: 'debug',
     log: createLog('debug', { write: (line) => log.push(line) }),

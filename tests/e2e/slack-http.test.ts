@@ -30,7 +30,8 @@ describe('over HTTP', () => {
     const [answer, ...others] = await answers(1);
     expect(others).toEqual([]);
     expect(answer).toMatchObject({ method: 'respond', body: { response_type: 'in_channel' } });
-    expect(answer?.body.text).toContain('40 oat bars');
+    expect(answer?.body.text).toMatch(/^40\b/);
+    expect(answer?.body.text).toContain('oats');
     expect(faultsOf(answer?.body as never)).toEqual([]);
   });
 
@@ -60,10 +61,11 @@ describe('over HTTP', () => {
     const [answer] = await answers(1);
     const blocks = (answer?.body.blocks ?? []) as { elements: { action_id: string; value: string }[] }[];
     const [button] = blocks.at(-1)?.elements ?? [];
-    const payload = press(button?.value ?? '', { response_url: running.peer.responseUrl });
+    const payload = press(button?.value ?? 'no button', { response_url: running.peer.responseUrl });
     expect(await post(asPress({ ...payload, actions: [{ ...payload.actions[0], ...button }] }))).toBe(200);
     const [, second] = await answers(2);
-    expect(second?.body.text).toContain('macros oat bars');
+    expect(second?.body.text).not.toBe(answer?.body.text);
+    expect(second?.body.text).not.toContain('did not understand');
   });
 
   test('every call carries the token of the bot', async () => {
@@ -157,5 +159,26 @@ describe('over HTTP', () => {
     const text = running.log.join('');
     expect(text).toContain('answered');
     expect(text).not.toMatch(/cherry|somebody|U0ATHLETE|xoxb|xapp|a secret/);
+  });
+});
+
+describe('a conversation in a thread', () => {
+  test('a follow-up leans on what the same person asked before', async () => {
+    const thread = { thread_ts: '77.1' };
+    await post(asEvent(eventBody(mention('macros oat bars', { user: STAFF, ...thread }))));
+    await answers(1);
+    await post(asEvent(eventBody(mention('cut into 8', { user: STAFF, ...thread }))));
+    const [first, second] = await answers(2);
+    expect(second?.body.thread_ts).toBe('77.1');
+    expect(second?.body.text).toContain('Oat bars');
+    expect(second?.body.text).not.toBe(first?.body.text);
+  });
+
+  test('an emergency is answered to anybody, guests too', async () => {
+    running.peer.user = { is_restricted: true };
+    await post(asForm(kitchen('she ate a bar and cannot breathe', { user_id: 'U0GUEST' })));
+    const [answer] = await answers(1);
+    expect(answer?.body.text).toMatch(/^Call 911/);
+    running.peer.user = {};
   });
 });

@@ -6,7 +6,7 @@ import { systemClock } from '../../src/clock.ts';
 import { createLog } from '../../src/slack/log.ts';
 import { startSlack } from '../../src/slack/start.ts';
 import { BOT, command } from '../slack/payloads.ts';
-import { smallChat } from '../slack/small-chat.ts';
+import { kitchenChat } from './service.ts';
 import { asForm, SIGNING_SECRET } from './signed.ts';
 import { pause, type SlackPeer, startSlackPeer } from './slack-peer.ts';
 
@@ -19,11 +19,12 @@ const newPeer = async (): Promise<SlackPeer> => {
   peers.push(peer);
   return peer;
 };
+const kitchen = await kitchenChat();
 const parts = (settings: object, more: { chat?: Chat; port?: number } = {}) => ({
   settings: { botToken: BOT.token, signingSecret: SIGNING_SECRET, ...settings },
   port: 0,
   host: '127.0.0.1',
-  chat: smallChat(),
+  chat: kitchen,
   clock: systemClock,
   logLevel: 'silent',
   log: createLog('silent'),
@@ -88,13 +89,12 @@ describe('stopping', () => {
   test('finishes what was acknowledged and takes nothing new', async () => {
     const peer = await newPeer();
     let finish = (): void => {};
-    const slow = smallChat();
     const chat: Chat = {
       async ask(request) {
         await new Promise<void>((resolve) => {
           finish = resolve;
         });
-        return slow.ask(request);
+        return kitchen.ask(request);
       },
     };
     const service = await startSlack(parts({ apiUrl: peer.apiUrl }, { chat }));
