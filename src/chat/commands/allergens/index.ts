@@ -2,7 +2,7 @@ import type { Command } from '../../command.ts';
 import { findFood } from '../../find-food.ts';
 import { needsOf } from '../../need-words.ts';
 import { ALL_ROLES } from '../../roles.ts';
-import { askWhichRecipe, recipeMeant } from '../../which-recipe.ts';
+import { askWhichRecipe, isSeveral, recipeMeant } from '../../which-recipe.ts';
 import { allRecipesAnswer } from './all-recipes.ts';
 import { foodAnswer } from './one-food.ts';
 import { recipeAnswer } from './one-recipe.ts';
@@ -31,8 +31,9 @@ export const allergens: Command = {
       return { answer: allRecipesAnswer(asked, needs), conversation: { ...conversation, last: said } };
     }
     if (slots.ingredient !== undefined && slots.recipe === undefined)
-      return { answer: foodAnswer(asked, await findFood(kitchen.book, slots.ingredient), needs) };
+      return { answer: foodAnswer(asked, findFood(kitchen.book, slots.ingredient), needs) };
     const recipe = await recipeMeant(asked);
+    if (isSeveral(recipe)) return askWhichRecipe(asked, 'allergens', 'Which one?', recipe);
     if (!recipe && needs.length > 0) return { answer: allRecipesAnswer(asked, needs) };
     if (!recipe) return askWhichRecipe(asked, 'allergens', 'Which recipe?');
     return recipeAnswer(asked, recipe, needs);

@@ -23,7 +23,7 @@ export async function generalAnswer(asked: Asked, food: Food, needs: readonly Ne
   const answer =
     asked.slots.replacement === undefined
       ? offersAnswer(asked, question, findSwaps(question))
-      : replacementAnswer(asked, question, await findFood(asked.kitchen.book, asked.slots.replacement));
+      : replacementAnswer(asked, question, findFood(asked.kitchen.book, asked.slots.replacement));
   const usedIn = [...recipes.values()].filter((r) => r.lines.some((l) => l.foodId === food.id)).slice(0, 3);
   return {
     answer: {

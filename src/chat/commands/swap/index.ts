@@ -6,7 +6,7 @@ import type { ConversationState } from '../../conversation.ts';
 import { findFood } from '../../find-food.ts';
 import { needsOf } from '../../need-words.ts';
 import { ALL_ROLES } from '../../roles.ts';
-import { askWhichRecipe, recipeMeant } from '../../which-recipe.ts';
+import { askWhichRecipe, isSeveral, recipeMeant } from '../../which-recipe.ts';
 import { generalAnswer } from './general.ts';
 import { linesMeant, requireLines } from './lines-meant.ts';
 import { offersAnswer } from './offers.ts';
@@ -27,12 +27,13 @@ export const swap: Command = {
   async answers(asked) {
     const needs = needsOf(asked.slots.avoid);
     const recipe = await recipeMeant(asked);
+    if (isSeveral(recipe)) return askWhichRecipe(asked, 'swap', 'Which one?', recipe);
     const { ingredient } = asked.slots;
     const named = asked.slots.recipe !== undefined;
     if (ingredient !== undefined) {
       const meant = recipe ? linesMeant(recipe, asked.kitchen.book, String(ingredient)) : [];
       if (recipe && meant.length > 0) return withRecipe(asked, recipe, needs, meant);
-      const food = await findFood(asked.kitchen.book, ingredient);
+      const food = findFood(asked.kitchen.book, ingredient);
       if (recipe && named) throw requireLines(recipe, asked.kitchen.book, food.name);
       return generalAnswer(asked, food, needs);
     }
@@ -55,7 +56,7 @@ async function withRecipe(
   const answer =
     asked.slots.replacement === undefined || without?.length === 0
       ? offersAnswer(asked, question, findSwaps(question))
-      : replacementAnswer(asked, question, await findFood(asked.kitchen.book, asked.slots.replacement));
+      : replacementAnswer(asked, question, findFood(asked.kitchen.book, asked.slots.replacement));
   return { answer, conversation: settled(asked, recipe) };
 }
 
