@@ -1,3 +1,4 @@
+import { Problem } from '../nutrition/problem.ts';
 import type { Recipe } from '../nutrition/recipe.ts';
 import type { Answered, Asked } from './command.ts';
 import { findersOf } from './commands/macros/finders.ts';
@@ -8,7 +9,7 @@ import { unknownRecipe } from './unknown-recipe.ts';
  * The recipe a request names, else the one this conversation is about; several when the words fit alike.
  * Throws `unknown_recipe`.
  */
-export async function recipeMeant(asked: Asked): Promise<Recipe | readonly Recipe[] | undefined> {
+export async function recipesMeant(asked: Asked): Promise<Recipe | readonly Recipe[] | undefined> {
   const { book } = asked.kitchen;
   const said = asked.slots.recipe;
   if (typeof said !== 'string') return book.recipes.get(asked.conversation.recipeId ?? '');
@@ -17,6 +18,14 @@ export async function recipeMeant(asked: Asked): Promise<Recipe | readonly Recip
   const match = findersOf(book).recipes.find(said);
   if (match.kind === 'unknown') throw await unknownRecipe(book, said);
   return match.kind === 'found' ? match.recipe : match.recipes;
+}
+
+/** As `recipesMeant`, for a command that asks nothing back. Throws `ambiguous` with the recipes that fit. */
+export async function recipeMeant(asked: Asked): Promise<Recipe | undefined> {
+  const meant = await recipesMeant(asked);
+  if (!isSeveral(meant)) return meant;
+  const titles = meant.slice(0, 3).map((recipe) => recipe.title);
+  throw new Problem('ambiguous', 'More than one recipe fits.', `Write one: ${titles.join(', ')}.`);
 }
 
 /** Whether the words fitted more than one recipe. */

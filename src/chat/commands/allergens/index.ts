@@ -2,7 +2,7 @@ import type { Command } from '../../command.ts';
 import { findFood } from '../../find-food.ts';
 import { needsOf } from '../../need-words.ts';
 import { ALL_ROLES } from '../../roles.ts';
-import { askWhichRecipe, isSeveral, recipeMeant } from '../../which-recipe.ts';
+import { askWhichRecipe, isSeveral, recipesMeant } from '../../which-recipe.ts';
 import { allRecipesAnswer } from './all-recipes.ts';
 import { foodAnswer } from './one-food.ts';
 import { recipeAnswer } from './one-recipe.ts';
@@ -32,7 +32,7 @@ export const allergens: Command = {
     }
     if (slots.ingredient !== undefined && slots.recipe === undefined)
       return { answer: foodAnswer(asked, findFood(kitchen.book, slots.ingredient), needs) };
-    const recipe = await recipeMeant(asked);
+    const recipe = await recipesMeant(asked);
     if (isSeveral(recipe)) return askWhichRecipe(asked, 'allergens', 'Which one?', recipe);
     if (!recipe && needs.length > 0) return { answer: allRecipesAnswer(asked, needs) };
     if (!recipe) return askWhichRecipe(asked, 'allergens', 'Which recipe?');

@@ -6,7 +6,7 @@ import type { ConversationState } from '../../conversation.ts';
 import { findFood } from '../../find-food.ts';
 import { needsOf } from '../../need-words.ts';
 import { ALL_ROLES } from '../../roles.ts';
-import { askWhichRecipe, isSeveral, recipeMeant } from '../../which-recipe.ts';
+import { askWhichRecipe, isSeveral, recipesMeant } from '../../which-recipe.ts';
 import { generalAnswer } from './general.ts';
 import { linesMeant, requireLines } from './lines-meant.ts';
 import { offersAnswer } from './offers.ts';
@@ -26,7 +26,7 @@ export const swap: Command = {
   },
   async answers(asked) {
     const needs = needsOf(asked.slots.avoid);
-    const recipe = await recipeMeant(asked);
+    const recipe = await recipesMeant(asked);
     if (isSeveral(recipe)) return askWhichRecipe(asked, 'swap', 'Which one?', recipe);
     const { ingredient } = asked.slots;
     const named = asked.slots.recipe !== undefined;
