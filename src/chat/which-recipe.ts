@@ -1,4 +1,3 @@
-import { Problem } from '../nutrition/problem.ts';
 import type { Recipe } from '../nutrition/recipe.ts';
 import type { Answered, Asked } from './command.ts';
 import { findersOf } from './commands/macros/finders.ts';
@@ -20,12 +19,17 @@ export async function recipesMeant(asked: Asked): Promise<Recipe | readonly Reci
   return match.kind === 'found' ? match.recipe : match.recipes;
 }
 
-/** As `recipesMeant`, for a command that asks nothing back. Throws `ambiguous` with the recipes that fit. */
+/** The recipe of exactly that name, else the one this conversation is about. Throws `unknown_recipe`. */
 export async function recipeMeant(asked: Asked): Promise<Recipe | undefined> {
-  const meant = await recipesMeant(asked);
-  if (!isSeveral(meant)) return meant;
-  const titles = meant.slice(0, 3).map((recipe) => recipe.title);
-  throw new Problem('ambiguous', 'More than one recipe fits.', `Write one: ${titles.join(', ')}.`);
+  const { book } = asked.kitchen;
+  const said = asked.slots.recipe;
+  if (typeof said !== 'string') return book.recipes.get(asked.conversation.recipeId ?? '');
+  const names = (recipe: Recipe) => [recipe.id, recipe.title, ...recipe.aliases];
+  const recipe = [...book.recipes.values()].find((r) =>
+    names(r).some((name) => name.toLowerCase() === said.toLowerCase()),
+  );
+  if (!recipe) throw await unknownRecipe(book, said);
+  return recipe;
 }
 
 /** Whether the words fitted more than one recipe. */
