@@ -66,15 +66,15 @@ describe('a batch at the bench', () => {
   });
 
   test('a need that the recipe does not meet is said first, and only to the asker', async () => {
-    const eggBar = { ...TEST_BAR, id: 'egg_bar', lines: TEST_BAR.lines };
+    const nutBar = { ...TEST_BAR, id: 'nut_bar' };
     const withNuts = new Map(FOODS);
     const butter = FOODS.get('peanut-butter');
     if (butter) withNuts.set('peanut-butter', { ...butter, contains: [{ allergen: 'peanut' }] });
-    const nutty = { ...book, foods: withNuts, recipes: new Map([[eggBar.id, eggBar]]) };
+    const nutty = { ...book, foods: withNuts, recipes: new Map([[nutBar.id, nutBar]]) };
     const answer = await conversationWith(
       scale,
       kitchenOf(nutty),
-    )({ quantity: 40, recipe: 'egg_bar', avoid: ['peanut'] });
+    )({ quantity: 40, recipe: 'nut_bar', avoid: ['peanut'] });
     expect(answer.audience).toBe('asker');
     expect(answer.sections[0]).toMatchObject({ text: expect.stringMatching(/^NOT free of peanut/) });
   });
@@ -101,6 +101,9 @@ describe('a batch at the bench', () => {
 
   test('a recipe kept elsewhere still gets its factor', async () => {
     expect((await bench()({ base_yield: 24, quantity: 60 })).title).toContain('x 2.5');
+    // AFRS TM 10-412 (2003), card A-1(2): 348 portions of a recipe for 100 that takes 1.25 lb.
+    const pounds = { base_yield: 100, quantity: 348, amount: 1.25, amount_unit: 'lb' };
+    expect((await bench()(pounds)).title).toBe('4 lb 5 1/2 oz: x 3.48');
     const flour = { base_yield: 24, quantity: 60, amount: 3, amount_unit: 'cup', ingredient: 'flour' };
     expect((await bench()(flour)).title).toBe('1 qt + 3 1/2 cups flour: x 2.5');
   });

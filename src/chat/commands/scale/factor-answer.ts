@@ -1,6 +1,11 @@
 import { amountText } from '../../../nutrition/measure/amount-text.ts';
-import { ouncesText } from '../../../nutrition/measure/kitchen-measure.ts';
-import { guideOunces, OUNCE_G } from '../../../nutrition/measure/published-rounding.ts';
+import { LINE_TOLERANCE, ouncesText } from '../../../nutrition/measure/kitchen-measure.ts';
+import {
+  afrsPounds,
+  guideOunces,
+  guideTeaspoons,
+  OUNCE_G,
+} from '../../../nutrition/measure/published-rounding.ts';
 import { volumeMeasure } from '../../../nutrition/measure/volume-measure.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import { MOST_PIECES } from '../../../nutrition/scale/target.ts';
@@ -52,21 +57,31 @@ export function timesText(amount: number, unit: Unit): string {
     case 'volume': {
       if (unit.id === 'ml' || unit.id === 'l') return `${factorText(amount)} ${unit.one}`;
       return (
-        volumeMeasure((amount * unit.ml) / TEASPOON_ML, 0.03)?.text ??
-        `${amountText(amount)} ${unitName(unit, amount)}`
+        spoonsText((amount * unit.ml) / TEASPOON_ML) ?? `${amountText(amount)} ${unitName(unit, amount)}`
       );
     }
     case 'mass': {
       if (unit.id !== 'oz' && unit.id !== 'lb') return `${gramsText(amount * unit.g)} g`;
-      const ounces = (amount * unit.g) / OUNCE_G;
-      const guided = guideOunces(ounces);
-      return ouncesText(
-        guided > 0 && Math.abs(guided / ounces - 1) <= 0.03 ? guided : Math.round(ounces * 100) / 100,
-      );
+      return poundsText((amount * unit.g) / OUNCE_G);
     }
     case 'food_word':
       return `${amountText(amount)} ${unitName(unit, amount)}`;
     default:
       return unit satisfies never;
   }
+}
+
+/** By the published guide where that stays within 3 %, else the handiest measure that does. */
+function spoonsText(tsp: number): string | undefined {
+  const guided = guideTeaspoons(tsp);
+  const near = guided > 0 && Math.abs(guided / tsp - 1) <= LINE_TOLERANCE ? guided : undefined;
+  return (near && volumeMeasure(near, 1e-6)?.text) || volumeMeasure(tsp, LINE_TOLERANCE)?.text;
+}
+
+/** From a pound up by the Armed Forces bands, below by the guide; to the hundredth where neither comes near. */
+function poundsText(ounces: number): string {
+  const { pounds, ounces: rest } = afrsPounds(ounces / 16);
+  const rounded = ounces >= 16 ? pounds * 16 + rest : guideOunces(ounces);
+  const near = rounded > 0 && Math.abs(rounded / ounces - 1) <= LINE_TOLERANCE;
+  return near ? ouncesText(rounded) : `${Number(ounces.toPrecision(3))} oz`;
 }
