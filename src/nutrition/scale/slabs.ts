@@ -19,7 +19,12 @@ export interface Slabs {
   readonly pans: number;
   /** Pieces that would come on top if the last pan were filled; 0 when all are full. */
   readonly sparePlaces: number;
+  /** The kitchen's largest pan and how many of it hold the same, when the recipe's own would be many. */
+  readonly larger?: { readonly pan: Pan; readonly count: number };
 }
+
+/** From this many pans on, a larger pan is worth naming. */
+const MANY_PANS = 4;
 
 /** A slab may be this much thicker or thinner than the recipe's without changing how it sets (relative). */
 const THICKNESS_TOLERANCE = 0.08;
@@ -46,7 +51,15 @@ export function slabsFor(
   const last = slabs.at(-1);
   const sparePlaces =
     last && last.filled < 1 ? Math.max(0, Math.round(perPan * (panArea(last.pan) / panArea(pan))) - rest) : 0;
-  return { slabs, pans: slabs.reduce((sum, slab) => sum + slab.count, 0), sparePlaces };
+  const pans = slabs.reduce((sum, slab) => sum + slab.count, 0);
+  const larger = pans >= MANY_PANS ? largerPan(pan, share, kitchenPans) : undefined;
+  return { slabs, pans, sparePlaces, ...(larger ? { larger } : {}) };
+}
+
+function largerPan(pan: Pan, share: number, kitchenPans: readonly Pan[]): Slabs['larger'] {
+  const largest = kitchenPans.reduce((most, other) => (panArea(other) > panArea(most) ? other : most), pan);
+  const ratio = panArea(largest) / panArea(pan);
+  return ratio < 1.5 ? undefined : { pan: largest, count: Math.ceil(share / ratio - 1e-6) };
 }
 
 function fullSlabs(recipe: Recipe, pan: Pan, count: number, pieces: number): Slab[] {

@@ -17,6 +17,7 @@ export function batchLines(scaled: ScaledRecipe): string[] {
     mixLine(scaled),
     ...(slabs ? slabs.slabs.map((slab) => slabLine(scaled, slab)) : []),
     ...spareLine(scaled),
+    ...largerLine(scaled),
     ...(recipe.set
       ? [`Set: at least ${minutesText(recipe.set.leastMin)}, ${minutesText(recipe.set.betterMin)} is better.`]
       : []),
@@ -56,8 +57,13 @@ function whereText(pan: Slab['pan'], count: number, filled: number, pressedLengt
   return `1 x ${pan.name}, ${Math.round(filled * 100)} % full (thinner: check it early)`;
 }
 
+function largerLine({ slabs }: ScaledRecipe): string[] {
+  const larger = slabs?.larger;
+  return larger ? [`Or ${larger.count} x ${larger.pan.name} at the same thickness.`] : [];
+}
+
 function spareLine({ slabs, pieces, recipe }: ScaledRecipe): string[] {
-  if (!slabs || slabs.sparePlaces === 0) return [];
+  if (!slabs || slabs.sparePlaces === 0 || (slabs.slabs.at(-1)?.filled ?? 1) < LEAST_FILLED) return [];
   const filled = piecesText(pieces + slabs.sparePlaces, recipe.pieceUnit);
   const rounded = slabs.pans > 1 ? `Pans rounded up to ${slabs.pans}: filling the last` : 'Filling the pan';
   return [`${rounded} makes ${filled}, ${slabs.sparePlaces} spare.`];
