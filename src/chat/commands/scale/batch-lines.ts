@@ -38,10 +38,17 @@ function mixLine({ factor, rawG, pieceG, mixes, recipe }: ScaledRecipe): string 
   return `${mix}; ${piece}. Recipe x ${factorText(factor)}.`;
 }
 
+/** Less of a pan than this is shaped by hand. Common practice, no source. */
+const LEAST_FILLED = 0.15;
+
 function slabLine(
   { recipe }: ScaledRecipe,
   { pan, count, filled, pressedLengthIn, pieces, cut }: Slab,
 ): string {
+  if (filled < LEAST_FILLED) {
+    const how = recipe.moistureLoss > 0 ? 'bake in a small dish' : 'shape by hand';
+    return `Too little for a pan: ${how}, ${piecesText(pieces, recipe.pieceUnit)}.`;
+  }
   const where = whereText(pan, count, filled, pressedLengthIn);
   const size = `${inchesText(cut.pieceLengthIn)} x ${inchesText(cut.pieceWidthIn)} in`;
   const grid = cut.rows * cut.columns === 1 ? 'one piece' : `cut ${cut.rows} x ${cut.columns}`;
