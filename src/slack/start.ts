@@ -84,7 +84,10 @@ function transportOf({ settings, port, host, clock }: StartParts, log: Log): Tra
 }
 
 async function identify({ botToken, apiUrl }: SlackSettings, log: Log): Promise<BotIdentity> {
-  const client = new WebClient(botToken, { ...clientOptions(apiUrl), logger: boltLogger(log) });
+  const client = new WebClient(botToken, {
+    ...clientOptions(apiUrl),
+    logger: boltLogger(createLog('silent')),
+  });
   const me = await client.auth.test().catch((error) => {
     throw apiProblem(error, 'SLACK_BOT_TOKEN', apiUrl);
   });

@@ -125,14 +125,21 @@ describe('an answer as blocks', () => {
     expect(blocks.map((block) => block.type)).toEqual(['header']);
   });
 
-  test('a table is read on a phone: no line wider than 40 columns', () => {
-    const { blocks } = answerMessage(
-      answer({ sections: [table(20, 'a batch with a rather long name')] }),
-      'b',
-    );
+  test('a narrow table stands in columns a phone shows unbroken', () => {
+    const { blocks } = answerMessage(answer({ sections: [table(3, 'oat bars')] }), 'b');
+    expect(JSON.stringify(blocks)).toContain('rich_text_preformatted');
     for (const { text } of textsOf(blocks)) {
       for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(40);
     }
+  });
+
+  test('a wide table is a list: the first cell, then the others by their names', () => {
+    const message = answerMessage(
+      answer({ sections: [table(2, 'a batch with a name longer than forty columns')] }),
+      'b',
+    );
+    expect(JSON.stringify(message.blocks)).toContain('rich_text_list');
+    expect(words(message)).toContain('a batch with a name longer than forty columns 1\n: Pieces 1');
   });
 
   test('nobody is paged, wherever the words come from', () => {

@@ -1,9 +1,8 @@
 import type { types } from '@slack/bolt';
 import type { Section } from '../../chat/answer.ts';
-import { tableLines } from '../../chat/text-table.ts';
 import { LIMITS } from '../limits.ts';
-import { cut, shown } from '../text.ts';
 import { boldText, costOf, line, richBlock, richText } from './elements.ts';
+import { drawableTable, isNarrow, tableElement } from './table.ts';
 
 /** A section that can be drawn with only its first `count` parts: items, rows or characters. */
 interface Sliceable {
@@ -76,15 +75,16 @@ function listSlices(section: Extract<Section, { kind: 'list' | 'steps' }>): Slic
 }
 
 function tableSlices(section: Extract<Section, { kind: 'table' }>): Sliceable {
-  const oneLine = (text: string) => cut(shown(text).replaceAll('\n', ' '), LIMITS.item);
-  const columns = section.columns.map((column) => ({ ...column, name: oneLine(column.name) }));
-  const rows = section.rows.map((row) => row.map(oneLine));
+  const table = drawableTable(section);
+  const { rows } = table;
+  const isSideBySide = isNarrow(table);
   return {
     lengths: rows.map((row) => row.join('').length),
     draw(count) {
-      const text = tableLines(columns, rows.slice(0, count), LIMITS.phoneColumns).join('\n') || ' ';
-      const table = { type: 'rich_text_preformatted' as const, elements: [{ type: 'text' as const, text }] };
-      return richBlock(...heading(section.heading), table, ...more(rows.length - count));
+      const drawn = { ...table, rows: rows.slice(0, count) };
+      const elements =
+        count > 0 || rows.length === 0 ? [tableElement(drawn, isSideBySide || count === 0)] : [];
+      return richBlock(...heading(section.heading), ...elements, ...more(rows.length - count));
     },
   };
 }
