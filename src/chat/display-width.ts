@@ -3,7 +3,8 @@ const WIDE =
   /[\u1100-\u115f\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\ua000-\ua4cf\ua960-\ua97f\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6\u{20000}-\u{3fffd}]/u;
 const EMOJI = /\p{Emoji_Presentation}|\p{Extended_Pictographic}\ufe0f|[0-9#*]\ufe0f\u20e3/u;
 const ZERO = /^[\p{Mark}\p{Default_Ignorable_Code_Point}]+$/u;
-const PLAIN = /^[\x20-\x7e]*$/;
+/** Latin letters, fractions and everyday punctuation: one column each, seen without loading the segmenter. */
+const PLAIN = /^[\x20-\x7e\u00a1-\u00ac\u00ae-\u02ff\u2010-\u2027\u2030-\u205e\u2150-\u215f\u2212]*$/;
 
 let segmenter: Intl.Segmenter | undefined;
 

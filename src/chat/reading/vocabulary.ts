@@ -126,21 +126,21 @@ function addGeneral(add: Add): void {
     for (const text of spellings) add(text, { sym: 'S', id });
 }
 
+/** Need phrases in their one form, made once: every name of every food is held against them. */
+const NEED_FORMS = NEED_PHRASES.map(
+  ([needs, phrases]) => [needs, phrases.map((phrase) => stems(phrase).join(' '))] as const,
+);
+
 /** "Oats gluten free" is a question more often than a name. */
 const endsInNeed = (name: string): boolean => {
   const end = stems(name).join(' ');
-  return NEED_PHRASES.some(([, phrases]) =>
-    phrases.some((phrase) => end.endsWith(` ${stems(phrase).join(' ')}`)),
-  );
+  return NEED_FORMS.some(([, forms]) => forms.some((form) => end.endsWith(` ${form}`)));
 };
 
 /** A name such as "nut-free bars" also says a need. */
 const needsInName = (name: string): Meaning['needs'] => {
   const start = stems(name).join(' ');
-  const row = NEED_PHRASES.find(([, phrases]) =>
-    phrases.some((phrase) => start.startsWith(`${stems(phrase).join(' ')} `)),
-  );
-  return row?.[0];
+  return NEED_FORMS.find(([, forms]) => forms.some((form) => start.startsWith(`${form} `)))?.[0];
 };
 
 /** Spellings of nutrients that are foods or everyday words in a message. */
