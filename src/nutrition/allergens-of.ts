@@ -138,8 +138,10 @@ function unlistedIn(foods: readonly Food[], list: AllergenList): UnlistedConcern
   return [...byConcern].map(([concern, found]) => ({ concern, through: found }));
 }
 
+/** Cereals with gluten have their own line in every report, so a US kitchen is not told of them twice. */
 const isUnlisted = (mark: AllergenMark, list: AllergenList): boolean =>
-  (UNLISTED_CONCERNS as readonly string[]).includes(mark.allergen) || onList(mark, list) === undefined;
+  mark.allergen !== 'gluten_cereal' &&
+  ((UNLISTED_CONCERNS as readonly string[]).includes(mark.allergen) || onList(mark, list) === undefined);
 
 function glutenOf(foods: readonly Food[]): Graded<GlutenFinding> {
   const judged = foods.map((food) => ({ food, ...judge(food, 'gluten') }));

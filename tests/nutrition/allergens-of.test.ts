@@ -47,6 +47,15 @@ describe('an allergen report', () => {
     expect(allergensOf([foodNamed('Carrot')], 'us').vegan.status).toBe('yes');
   });
 
+  test('names a cereal with gluten once: on the EU list, or on the gluten line of a US answer', () => {
+    const oats = { ...holding('Oat drink', { allergen: 'gluten_cereal', species: 'oats' }), group: 'Drinks' };
+    expect(allergensOf([oats], 'us').unlisted).toEqual([]);
+    expect(allergensOf([oats], 'us').gluten.status).toBe('oats_not_labelled');
+    expect(allergensOf([oats], 'eu').findings.find((f) => f.allergen === 'gluten_cereal')?.status).toBe(
+      'contains',
+    );
+  });
+
   test('counts a food once however often a recipe names it', () => {
     const report = allergensOf([milk, milk], 'us');
     expect(report.findings.find((f) => f.allergen === 'milk')?.contains).toHaveLength(1);

@@ -55,7 +55,7 @@ function unlistedLines(offer: SwapOffer): string[] {
   );
   const asked = [...new Set([...gained.map(allergenName), ...seeds])];
   return asked.length > 0
-    ? [`Holds ${listed(asked)}: not a US or EU listed allergen unless named above; ask whoever avoids it.`]
+    ? [`Holds ${listed(asked)}: not on this kitchen's allergen list, yet some people avoid it; ask.`]
     : [];
 }
 

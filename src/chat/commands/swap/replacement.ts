@@ -52,7 +52,9 @@ function titleOf(
   if (!offer) return `${replacement.name} does not do the work of ${from}: no sensible amount of it does.`;
   if (offer.stillThere.length > 0) {
     const still = listed([...new Set(offer.stillThere.map((s) => needName(s.need)))]);
-    const through = listed([...new Set(offer.stillThere.map(reasonText))]);
+    const conflicts = offer.stillThere.filter((s) => s.judgement.verdict === 'conflict');
+    const gravest = conflicts.length > 0 ? conflicts : offer.stillThere;
+    const through = listed([...new Set(gravest.map(reasonText))]);
     return `Not without ${still}: ${through}.`;
   }
   const free = needs.length > 0 ? `, no ${listed(needs.map(needName), 'or')} listed` : '';
