@@ -62,6 +62,13 @@ describe('where an answer goes', () => {
     });
   });
 
+  test('macros that staff ask for in a channel reach staff alone: they hold calories, which athletes do not see', async () => {
+    const { calls } = await outcomeOf(eventBody(mention('macros oat bars', { user: STAFF })));
+    expect(ways(calls)).toEqual([['chat.postEphemeral', 'C0KITCHEN']]);
+    const athlete = await outcomeOf(eventBody(mention('macros oat bars')));
+    expect(ways(athlete.calls)).toEqual([['chat.postMessage', 'C0KITCHEN']]);
+  });
+
   test('a direct message is answered where it was written, as a private conversation', async () => {
     const { calls, asked } = await outcomeOf(eventBody(directMessage(PRIVATE)));
     expect(ways(calls)).toEqual([['chat.postMessage', 'D0ATHLETE']]);
