@@ -4,7 +4,7 @@ type Signs = readonly (readonly [pattern: RegExp, topic: string])[];
 
 /** Any of these words makes the signs below worth reading; one set look-up a word keeps other messages fast. */
 const TRIGGERS: ReadonlySet<string> = new Set(
-  `throat throats breathe breath breathing breathes breaths lips lip tongue swell swells swelling swollen swelled hives hive puffy anaphylaxis anaphylactic
+  `throat throats breathe breath breathing breathes breaths lips lip tongue tounge toung swell swells swelling swollen swelled hives hive puffy anaphylaxis anaphylactic
   anaphylactoid epipen epi injector autoinjector injectors epinephrine adrenaline choke choked choking chokes blue purple passed pass passing faint fainted fainting collapsed
   collapse collapsing collapses unconscious responding unresponsive responsive response pulse seizure seizures seizing seizes convulsion convulsions convulsing fit
   stroke heatstroke sweating sweat confused die dying dead kill killing kills killed suicide suicidal hurt hurting harm harming cutting cut alive live living
@@ -13,7 +13,9 @@ const TRIGGERS: ReadonlySet<string> = new Set(
   respirar ahogando emergencia ayuda alergia alergica alergico stung sting bee wake waking woke awake stuck cough coughing foaming shaking shock electrocuted
   drowning drowned unwell paralyzed numb drooling slurring slurred head neck end ending life goodbye worthless itchy itching burned burn burns fire gas
   vomiting vomit throwing puking puke rash flushed floor falling fell hands knife spurting stopped epis jab penned auto cpr defibrillator aed cardiac reacts bleach sanitizer degreaser cleaner
-  benadryl antihistamine inhaler asthma talk speak hospital er anymore`.split(/\s+/),
+  benadryl antihistamine inhaler asthma talk speak hospital er anymore allergy allergies air ground down moving sense overheated overheating reason point disappear vanish took accidentally accident mistake spots wrong everything exist fingers finger burnt`.split(
+    /\s+/,
+  ),
 );
 
 const WHO =
@@ -32,11 +34,11 @@ const SIGNS: Signs = [
     'allergic_reaction',
   ],
   [
-    / (?:lips?|tongue|face|eyes?|mouth|cheeks?|neck|eyelids?|hands?|whole body|body|uvula) (?:[a-z]+ ){0,6}(?:swell\w*|swollen|puff\w*|tingl\w*|blue|purple|numb|balloon\w*|itchy)/,
+    / (?:lips?|tongue|tounge|face|eyes?|mouth|cheeks?|neck|eyelids?|hands?|whole body|body|uvula) (?:[a-z]+ ){0,6}(?:swell\w*|swollen|puff\w*|tingl\w*|blue|purple|numb|balloon\w*|itchy)/,
     'allergic_reaction',
   ],
   [
-    / (?:swell\w*|swollen|puffy|blue|tingly) (?:[a-z]+ ){0,3}(?:lips?|tongue|face|mouth|eyes?|eyelids?) /,
+    / (?:swell\w*|swollen|puffy|blue|tingly) (?:[a-z]+ ){0,3}(?:lips?|tongue|tounge|face|mouth|eyes?|eyelids?) /,
     'allergic_reaction',
   ],
   [/ (?:hives?|welts) /, 'allergic_reaction'],
@@ -64,6 +66,26 @@ const SIGNS: Signs = [
     ),
     'allergic_reaction',
   ],
+  [
+    / (?:accident\w*|mistake\w*|wrong|oops|mixed up) .*(?:allergic|allergy|allergies|epi\w*) (?!label|card|list|sheet|board|menu|sign)/,
+    'allergic_reaction',
+  ],
+  [
+    / (?:gave|fed|served|handed|ate|eaten|had) .*(?:allergic|allergy|allergies) .*(?:accident\w*|mistake|oops|what now|help) /,
+    'allergic_reaction',
+  ],
+  [
+    / allerg\w* .*(?:spots|blotch\w*|cough\w*|itch\w*|vomit\w*|dizzy|breath\w*|swell\w*|swollen|throat|pale|flushed|sweating|shaking|turning red|all red) /,
+    'allergic_reaction',
+  ],
+  [
+    / (?:spots|blotch\w*|cough\w*|itch\w*|vomit\w*|swell\w*|red|puffy) .*(?:after|from) (?:eating|he ate|she ate|i ate|the|a) .*allerg\w* /,
+    'allergic_reaction',
+  ],
+  [
+    / (?:tongue|tounge|toung|lips?|face|throat|neck|eyes?) (?:[a-z]+ ){0,3}(?:big|bigger|huge|fat|thick|growing|blown up|blowing up) /,
+    'allergic_reaction',
+  ],
   [/ (?:sting|stung) .*(?:swell\w*|swollen|allergic|breath\w*|hives|dizzy)/, 'allergic_reaction'],
   [
     / (?:vomit\w*|throwing up|puking|rash|flushed|itch\w*) (?:[a-z]+ ){0,4}(?:and|with) (?:[a-z]+ )?(?:hives|swell\w*|wheez\w*|trouble breathing|breath\w*|dizz\w*|itch\w*) /,
@@ -76,6 +98,10 @@ const SIGNS: Signs = [
   ],
   [
     / (?:breathing|breath) (?:[a-z]+ ){0,3}(?:stopped|hard|difficult|trouble|weird|funny|shallow|problem|problems|heavy|fast|labored|noisy|bad) /,
+    'not_breathing',
+  ],
+  [
+    / (?:cant|cannot|cnt|couldnt|hardly|barely|trying to|unable to|struggl\w+ to|not) (?:get|getting|catch|take|find) (?:[a-z]+ ){0,2}(?:air|breath|oxygen) /,
     'not_breathing',
   ],
   [/ (?:gasping|wheez\w*) /, 'not_breathing'],
@@ -105,6 +131,19 @@ const SIGNS: Signs = [
   [
     / (?:fell|went|dropped|is) (?:down|over|to the (?:floor|ground)|on the (?:floor|ground)|limp) (?:[a-z]+ ){0,5}(?:not|wont|shaking|unconscious|hurt|moving|help)/,
     'collapse',
+  ],
+  [
+    / (?:someone|somebody|athlete|player|he|she|kid|girl|guy|man|person|teammate|intern|coach|hes|shes|they|runner|swimmer) (?:is |are |just |has |have |suddenly )*(?:down|went down|gone down|dropped|fell over|keeled over|goes down|hit the (?:floor|ground)) (?!to|for|with|on (?:the )?(?:list|road)|here for|there for|the|at)/,
+    'collapse',
+  ],
+  [/ shaking (?:[a-z]+ ){0,3}(?:ground|floor|uncontroll\w*|violently|all over) /, 'seizure'],
+  [
+    / (?:not|stopped|isnt|arent|no longer) making (?:any )?sense .*(?:heat|hot|sun|practice|overheat\w*)?/,
+    'heat_illness',
+  ],
+  [
+    / overheat\w* (?!oven|motor|mixer|fridge)(?:[a-z]+ ){0,6}(?:sense|confus\w*|vomit\w*|dizzy|down|athlete|player|stopped|help) /,
+    'heat_illness',
   ],
   [/ (?:no|weak|cant find|cant feel|without|lost) (?:a )?(?:pulse|heartbeat) /, 'collapse'],
   [/ (?:cpr|defibrillator|cardiac arrest|heart attack|heart stopped) /, 'heart'],
@@ -159,6 +198,18 @@ const SIGNS: Signs = [
   [
     / (?:wish (?:i|he|she) (?:was|were) (?:dead|never born)|want it all to (?:end|stop)|say goodbye forever|everyone would be better without me)/,
     'self_harm',
+  ],
+  [
+    / (?:see|have|got|no|any|find) (?:a |any |no |much |the )*(?:reason|point|purpose) .*(?:going|go on|living|live|life|alive|exist\w*|continue|wake up) /,
+    'self_harm',
+  ],
+  [
+    / want (?:it|it all|everything|all of it|this|the pain|all this) to (?:all )?(?:stop|end|be over) | (?:want|wanna|going|need|wish) (?:to |i could )(?:just )?(?:disappear|vanish|not exist|never wake up|sleep forever|go to sleep forever) /,
+    'self_harm',
+  ],
+  [
+    / (?:took|swallowed|ate|downed|popped|taken) (?:[a-z]+ ){0,3}(?:\d\d+|twenty|thirty|forty|fifty|dozen|whole) (?:[a-z]+ ){0,2}(?:pills?|tablets?|capsules?|advil|tylenol|ibuprofen|aspirin|benadryl|melatonin|xanax|adderall|caffeine|meds) /,
+    'poisoning',
   ],
   [/ (?:overdos\w*|od|oded|ods) /, 'poisoning'],
   [

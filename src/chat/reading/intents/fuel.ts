@@ -75,6 +75,12 @@ export const fuel: IntentReader = {
     ],
     [/ M (?:during|before|after) /, 7.2],
     [new RegExp(` (?:P|snacks?) (?:before|after|during|for|post|pre) (?:[a-z]+ )?${EVENT} .*Q `), 8.4],
+    [
+      new RegExp(
+        ` (?:finished|done with|after|just had|coming off|got out of) (?:[a-z]+ ){0,2}${EVENT} .*(?:Q|what|eat|now) `,
+      ),
+      7.4,
+    ],
     [/ hungry /, 5],
   ],
   slots(lexed) {
@@ -91,7 +97,8 @@ export const fuel: IntentReader = {
   },
 };
 
-function phase({ shape }: Lexed): Slots {
+function phase(lexed: Lexed): Slots {
+  const { shape } = lexed;
   if (/ (?:between|doubleheader|back to back) /.test(shape)) return { phase: 'between' };
   if (/ (?:bus|travel|travelling|traveling|plane|flight|road trip) /.test(shape)) return { phase: 'travel' };
   if (
@@ -99,7 +106,8 @@ function phase({ shape }: Lexed): Slots {
     !/ (?:after|during) /.test(shape)
   )
     return { phase: 'all_day' };
-  if (/ (?:after|post|recovery|recover|refuel|following) /.test(shape)) return { phase: 'post' };
+  if (/ (?:after|post|recovery|recover|refuel|following|finished|done with) /.test(shape))
+    return { phase: 'post' };
   if (
     / (?:before|pre|prior|until|till) /.test(shape) ||
     / (?:game|match|practice|race|kickoff) (?:[a-z]+ )*W /.test(shape)
@@ -107,8 +115,12 @@ function phase({ shape }: Lexed): Slots {
     return { phase: 'pre' };
   if (/ (?:during|halftime|half time|mid|while|in practice|in the game|on the bike) /.test(shape))
     return { phase: 'during' };
-  return {};
+  return startsLater(lexed) ? { phase: 'pre' } : {};
 }
+
+/** "Lift in an hour": the event is still to come. */
+const startsLater = (lexed: Lexed): boolean =>
+  all(lexed, 'W').some((atom) => atom.moment?.offset?.startsWith('+'));
 
 function timing(lexed: Lexed): Slots {
   const lengths = all(lexed, 'Z');

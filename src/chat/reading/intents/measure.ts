@@ -23,6 +23,7 @@ export const measure: IntentReader = {
     [/ U (?:in|per|is) (?:a |an |one )?(?:Q|U) /, 7.5],
     [/ (?:convert|conversion) /, 9],
     [/ how (?:much|many|heavy) (?:[a-z]+ )*Q (?:of )?(?:F |M |Y )?(?:weigh|weighs|in U) /, 9],
+    [/ Q (?:of )?(?:F |M |Y )(?:weigh|weighs|weight) /, 8],
     [/ (?:weight|mass|grams|U) of (?:[a-z]+ )?Q /, 8],
     [/ B (?:of )?Q $/, 8],
     [/ B (?:of )?Q /, 6],

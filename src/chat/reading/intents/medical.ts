@@ -5,7 +5,7 @@ type Signs = readonly (readonly [pattern: RegExp, topic: MedicalTopic])[];
 
 /** Parts of words that make the signs below worth reading. */
 const TRIGGER =
-  /weight|lose|losing|lean|skinny|thin|fat|cut to|drop|diet|period|cycle|dizzy|light ?head|faint|fractur|injur|hurt|pain|ache|sore|sprain|torn|tear|acl|surger|lab|blood|ferritin|iron|anemi|vitamin|throw|threw|puke|purg|binge|bing|vomit|skip|meals|disorder|anorex|bulimi|orthorex|body|ibuprofen|advil|tylenol|med|meds|drug|pill|antibio|antidep|prednis|inhal|dose|dosage|dosing|how much|how many|insulin|diabet|sugar|concus|head|pregnan|nursing|breastfe|celiac|coeliac|intoleran|stomach|rash|diarr|poison|tired|fatigue|cold|calorie|acl|mri|xray|x ray|scan|scared|afraid|guilt|laxativ|sauna|weigh|heart|fast|kidney|liver|cholest|pressure|depress|anxi|stress|sad|birth|diagnos|symptom|red s|reds|eating|urine|pee|doctor|prescri|sick|fever|flu|covid|nause|constip|bloat|cramp|migraine|headache|asthma|eczema|thyroid|hormone|testoster|cortisol|swollen|swelling|wound|infect|heal|rehab|allerg|bmi|underweight|overweight|obes|bulk|muscle|gain|shred|rip|tone|abs|starv|hungry|restrict|count|amenorr|pcos|adhd|vyvans|adderall|accutan|steroid|sick|ill|insomnia|sleep|therap|counsel|crohn|colitis|ibs|reflux|gerd|ulcer|hernia|bone|density|low energy|underfuel|energy avail|amenor|self|dehydrat|iv|tingl|numb|cough|throat|virus|mono|eat nothing|not eating|stopped eating|hate|ugly|gross|disgust|swell|bruise|burn|cut my|finger|stitches|tetanus|test result|results|supposed to take|caffeine|creatine|melatonin|magnesium|zinc|omega|supplement/;
+  /weight|lose|losing|lean|skinny|thin|fat|cut to|drop|diet|period|cycle|dizzy|light ?head|faint|fractur|injur|hurt|pain|ache|sore|sprain|torn|tear|acl|surger|lab|blood|ferritin|iron|anemi|vitamin|throw|threw|puke|purg|binge|bing|vomit|skip|meals|disorder|anorex|bulimi|orthorex|body|ibuprofen|advil|tylenol|med|meds|drug|pill|antibio|antidep|prednis|inhal|dose|dosage|dosing|how much|how many|insulin|diabet|sugar|concus|head|pregnan|nursing|breastfe|celiac|coeliac|intoleran|stomach|rash|diarr|poison|tired|fatigue|cold|calorie|acl|mri|xray|x ray|scan|scared|afraid|guilt|laxativ|sauna|weigh|heart|fast|kidney|liver|cholest|pressure|depress|anxi|stress|sad|birth|diagnos|symptom|red s|reds|eating|urine|pee|doctor|prescri|sick|fever|flu|covid|nause|constip|bloat|cramp|migraine|headache|asthma|eczema|thyroid|hormone|testoster|cortisol|swollen|swelling|wound|infect|heal|rehab|allerg|bmi|underweight|overweight|obes|bulk|muscle|gain|shred|rip|tone|abs|starv|hungry|restrict|count|amenorr|pcos|adhd|vyvans|adderall|accutan|steroid|sick|ill|insomnia|sleep|therap|counsel|crohn|colitis|ibs|reflux|gerd|ulcer|hernia|bone|density|low energy|underfuel|energy avail|amenor|self|dehydrat|iv|tingl|numb|cough|throat|virus|mono|eat nothing|not eating|stopped eating|hate|ugly|gross|disgust|swell|bruise|burn|cut my|finger|stitches|tetanus|test result|results|supposed to take|shed|pound|kilo|slim|get down|broke|only eat|caffeine|creatine|melatonin|magnesium|zinc|omega|supplement/;
 
 const BODY =
   '(?:knee|ankle|hip|back|shoulder|shin|hamstring|foot|feet|leg|calf|quad|groin|wrist|elbow|neck|stomach|tummy|belly|head|arm|hand|finger|toe|muscle|muscles|achilles|joint|joints|rib|ribs|tooth|ear|throat|gut|abdomen|thigh|thumb|heel)';
@@ -14,6 +14,18 @@ const DOSED =
 
 /** Questions for the physician, the dietitian in person or the athletic trainer. Errs toward handing over. */
 const SIGNS: Signs = [
+  [
+    / (?:i|me|he|she|to|can|we) (?:[a-z]+ ){0,3}(?:get|cut|drop|go|be|come) (?:back )?down to \d{2,3} (?!bars?|bites?|pieces|g |f |degrees|people|muffins)/,
+    'weight_loss',
+  ],
+  [
+    / only (?:eat|eats|eating|ate) (?:lettuce|salads?|fruit|veg\w*|one|once|celery|a|1|rice cakes?|protein bars?) /,
+    'disordered_eating',
+  ],
+  [
+    / (?:have|has|had|got|getting|catch|caught|with|fighting) (?:a |the |this )?(?:bad |nasty )?(?:cold|flu|fever|virus|bug|covid|mono|strep|sore throat|cough) (?!brew|water|milk|storage|bars?|cuts?|room|oats)/,
+    'diagnosis',
+  ],
   [
     / (?:eating disorders?|disordered eating|anorex\w*|bulimi\w*|orthorex\w*|bing(?:e|es|eing|ing|ed)|purg(?:e|es|ed|ing)|arfid) /,
     'disordered_eating',

@@ -20,7 +20,7 @@ const PROBLEMS: readonly (readonly [RegExp, string])[] = [
   [/ (?:dry|dryer|drier|stiff) /, 'too dry'],
   [/ (?:wet|runny|loose|watery|soupy|liquidy|moist|soft) /, 'too wet'],
   [/ (?:sticky|tacky|gooey) /, 'too sticky'],
-  [/ (?:crumbly|crumbling|crumble|crumbles|falling|fall|apart|stick together) /, 'crumbly'],
+  [/ (?:crumbly|crumbling|crumble|crumbles|falling|fall|apart|together) /, 'crumbly'],
   [/ (?:burnt|burned|burn|overbaked|overcooked) /, 'burnt'],
   [/ (?:sweet) /, 'too sweet'],
   [/ (?:salty) /, 'too salty'],
@@ -28,7 +28,7 @@ const PROBLEMS: readonly (readonly [RegExp, string])[] = [
   [/ (?:hard|hardened) /, 'too hard'],
 ];
 const OVER =
-  / (?:too much|twice the|B (?:[a-z]+ )*(?:F|M)|extra|overadded|tablespoons? instead|U instead of U) /;
+  / (?:too much|twice the|B (?:[a-z]+ )*(?:F|M)|extra|overadded|tablespoons? instead|U instead of U|instead of Q) /;
 const MISTAKE = / (?:mistake|accident|accidentally|oops|accidently|wrong) /;
 const FORGOT = / (?:forgot|forget|missed|skipped|left out) (?:[a-z]+ ){0,3}(?:F|M|Y) /;
 /** A message without one of these tells of no trouble. */
@@ -106,6 +106,8 @@ export const scale: IntentReader = {
     [/ (?:put|added|used|dumped) (?:[a-z]+ ){0,2}(?:extra|too much|twice) /, 8],
     [FORGOT, 7.5],
     [/ U instead of U /, 8.5],
+    [/ Q (?:of )?(?:F|M) instead of Q /, 9.2],
+    [/ (?:R|P) N /, 4],
     [/ (?:cut|slice) (?:[a-zRP]+ )*(?:bigger|smaller|thicker|thinner) /, 6.5],
     [/ N (?:P|pieces) from /, 6],
     [/ (?:make|making|prep|bake) enough (?:[a-z]+ )?(?:R|P|F) for N /, 8.6],
@@ -233,7 +235,8 @@ function problem(lexed: Lexed): Slots {
   if (!lexed.seen.some((atom) => TROUBLE.has(atom.sym))) return {};
   if (FORGOT.test(shape)) return { problem: 'forgot' };
   if (MISTAKE.test(shape) && (OVER.test(shape) || lexed.syms.has('B'))) return { problem: 'overadded' };
-  if (/ (?:too much|twice the|added extra|U instead of U) /.test(shape)) return { problem: 'overadded' };
+  if (/ (?:too much|twice the|added extra|U instead of U|instead of Q) /.test(shape))
+    return { problem: 'overadded' };
   if (
     !RESCUE.test(shape) &&
     !/ (?:fall|apart|wont|doesnt|isnt|not|dry|sticky|crumbly|crumbling) /.test(shape)

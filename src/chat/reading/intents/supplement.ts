@@ -26,7 +26,7 @@ export const supplement: IntentReader = {
   ],
   rules: [
     [/ Y /, 6],
-    [/ (?:can|may|should|could|is|are|ok|okay|will|does|do) (?:[a-z]+ ){0,5}Y /, 7.5],
+    [/ (?:can|may|should|could|is|are|ok|okay|will|does|do) (?:[a-zPS]+ ){0,5}Y /, 7.7],
     [/ Y (?:[a-z]+ )*(?:ok|okay|legal|banned|allowed|permitted|certified|tested|safe|good|limit|work) /, 8.3],
     [/ (?:banned|legal|permitted|prohibited|illegal) /, 7.5],
     [/ (?:third party|3rd party|nsf|batch tested|certified|informed) /, 7.5],

@@ -63,6 +63,8 @@ export const swap: IntentReader = {
     [/ can (?:i|we|you|u) use (?:[a-z]+ )?(?:F) /, 5.5],
     [/ (?:F|M) (?:is|are)? ?(?:what else|any ideas|use what) /, 6],
     [/ what else /, 4],
+    [/ (?:besides|other than|apart from|except|rather than) (?:[a-z]+ )?(?:F|M|Y|V) /, 8],
+    [/ can (?:[a-zRP]+ )*(?:be|made|make|do|without) (?:[a-z]+ )*A /, 8],
     [/ for (?:F|M) (?:because|since|cuz) /, 5],
   ],
   slots: (lexed) => ({ ...pair(lexed), ...avoid(lexed), ...recipeOf(lexed), ...amount(lexed) }),

@@ -12,7 +12,7 @@ export const CUE_WORDS: readonly string[] =
   rebalance balance increase decrease reduce trace recall cinnamon banana peanut almond butter honey yogurt chocolate granola smoothie
   smoothies parfait parfaits muffins overnight cherry cherries blueberry sunflower coconut vanilla powder creatine caffeine opponent
   departure kickoff production delivery received import calendar unopened thawed frozen shelf
-  breathe breath breathing throat choking swelling swollen swell hives anaphylaxis anaphylactic epipen injector seizure seizures unconscious
+  tongue tingling itchy lips airway allergic breathe breath breathing throat choking swelling swollen swell hives anaphylaxis anaphylactic epipen injector seizure seizures unconscious
   collapsed collapse collapsing fainted fainting faint suicidal suicide overdose overdosed poisoned poisoning ambulance emergency heatstroke stroke
   wheezing reaction responding unresponsive swallowed bleeding airway epinephrine convulsing convulsion paralyzed drowning electrocuted
   concussion concussed diabetic diabetes insulin dizzy lightheaded nauseous nausea vomiting diarrhea pregnant pregnancy period periods fracture injury injured
