@@ -108,6 +108,7 @@ export const scale: IntentReader = {
     [/ U instead of U /, 8.5],
     [/ Q (?:of )?(?:F|M) instead of Q /, 9.2],
     [/ (?:R|P) N /, 4],
+    [/^ R .*N $/, 3],
     [/ (?:cut|slice) (?:[a-zRP]+ )*(?:bigger|smaller|thicker|thinner) /, 6.5],
     [/ N (?:P|pieces) from /, 6],
     [/ (?:make|making|prep|bake) enough (?:[a-z]+ )?(?:R|P|F) for N /, 8.6],

@@ -25,6 +25,7 @@ export const shop: IntentReader = {
     [/ (?:shopping|grocery|groceries|shop) /, 8],
     [/ (?:buy|buying|purchase|restock|reorder) /, 7.5],
     [/ order list /, 8.5],
+    [/ (?:on|to|in) (?:the |our |next |mon )*order /, 7.6],
     [/ (?:to|on|off|from|onto) (?:the |our |my )?(?:shopping |order |grocery )?list /, 8],
     [/ (?:add|put) (?:[a-z]+ ){0,2}(?:Q |N )?(?:of )?(?:F|M|Y) (?:and F )*(?:to|on) /, 8],
     [/ (?:what|how much|how many) (?:[a-z]+ )*(?:U )?(?:of )?(?:[a-zF]+ )*(?:order|buy|get from) /, 8],

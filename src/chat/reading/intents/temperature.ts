@@ -59,7 +59,7 @@ export const temperature: IntentReader = {
       8,
     ],
     [/ (?:been|was|were|left|sat) (?:[a-z]+ ){0,3}(?:out|counter) (?:since|all|over|for) /, 8.5],
-    [/ power (?:[a-z]+ ){0,3}(?:out|outage|cut|off|died|failure|back|went) /, 8.5],
+    [/ power (?:[a-z]+ ){0,3}(?:out|outage|cut|off|died|failure|back|went|down) /, 8.5],
     [/ outage /, 8],
     [/ (?:cooling|cool|cooled) .*T /, 8.6],
     [/ T (?:[a-z]+ )?(?:after|in|for|at) Z /, 8.6],
