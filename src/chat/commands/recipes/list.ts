@@ -1,20 +1,18 @@
 import { NEEDS, type Need } from '../../../nutrition/allergens.ts';
 import type { Book } from '../../../nutrition/book.ts';
-import { conflictsWith, type Verdict } from '../../../nutrition/conflict.ts';
+import type { Verdict } from '../../../nutrition/conflict.ts';
+import { recipeVerdict } from '../../../nutrition/meets-needs.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import type { Answer, Section } from '../../answer.ts';
 import type { Slots } from '../../slots.ts';
 import { filterWords, matchesWords } from './filter-words.ts';
-
-/** The worst a recipe's foods say about a need decides; optional ingredients count, they may be in it. */
-const WORST_FIRST: readonly Verdict[] = ['conflict', 'advisory', 'ask', 'clear_by_label'];
 
 /** Every recipe, or those of a kind (`topic`) or for a need (`avoid`). */
 export function recipeList(book: Book, slots: Slots): Answer {
   const words = filterWords(slots.topic);
   const needs = needsOf(slots.avoid);
   const ofKind = [...book.recipes.values()].filter((recipe) => matchesWords(recipe, words));
-  const verdicts = new Map(ofKind.map((recipe) => [recipe, verdictOn(recipe, needs, book)]));
+  const verdicts = new Map(ofKind.map((recipe) => [recipe, recipeVerdict(recipe, book.foods, needs)]));
   const by = (verdict: Verdict) => ofKind.filter((recipe) => verdicts.get(recipe) === verdict);
   const fitting = by('clear_by_label');
   const asking = by('ask');
@@ -37,14 +35,6 @@ const CROSS_CONTACT =
 function needsOf(avoid: unknown): Need[] {
   const said: readonly unknown[] = Array.isArray(avoid) ? avoid : [];
   return NEEDS.filter((need) => said.includes(need));
-}
-
-function verdictOn(recipe: Recipe, needs: readonly Need[], book: Book): Verdict {
-  const foods = recipe.lines.map((line) => book.foods.get(line.foodId));
-  const said = foods.flatMap((food) =>
-    needs.map((need): Verdict => (food ? conflictsWith(food, need) : 'ask')),
-  );
-  return WORST_FIRST.find((verdict) => said.includes(verdict)) ?? 'clear_by_label';
 }
 
 function titleOf(count: number, all: number, words: readonly string[], needs: readonly Need[]): string {

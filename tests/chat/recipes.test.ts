@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { createChat, type Reply } from '../../src/chat/chat.ts';
+import { conflictsWith } from '../../src/nutrition/conflict.ts';
+import { openKitchen } from '../../src/open-kitchen.ts';
+
+const kitchen = await openKitchen({ nowMs: () => Date.parse('2026-10-30T19:00:00Z') });
+const { recipes, foods } = kitchen.book;
+
+const ask = (text: string): Promise<Reply> => {
+  const asker = { role: 'athlete', who: 'WP-07', workspace: 'local' } as const;
+  const request = { text, asker, conversation: 'c', isPrivate: true, nowMs: kitchen.clock.nowMs() };
+  return createChat(kitchen, () => 'id').ask(request);
+};
+
+describe('recipes', () => {
+  test('lists every one of them', async () => {
+    const { answer } = await ask('recipes');
+    expect(answer?.data.recipes).toHaveLength(recipes.size);
+    expect(answer?.title).toContain(String(recipes.size));
+  });
+
+  test('for a need lists only those whose every food is clear by its label, to the asker only', async () => {
+    const { answer, slots } = await ask('nut-free recipes');
+    expect(slots.avoid).toEqual(['peanut', 'tree_nut']);
+    const listed = answer?.data.recipes as string[];
+    expect(listed.length).toBeGreaterThan(0);
+    for (const id of listed) {
+      for (const { foodId } of recipes.get(id)?.lines ?? []) {
+        const food = foods.get(foodId);
+        expect(
+          food && [conflictsWith(food, 'peanut'), conflictsWith(food, 'tree_nut')],
+          `${id}: ${foodId}`,
+        ).toEqual(['clear_by_label', 'clear_by_label']);
+      }
+    }
+    expect(answer?.audience).toBe('asker');
+    expect(answer?.cautions.join()).toContain('Cross-contact');
+  });
+
+  test('shows one as a card with its control points', async () => {
+    const { answer } = await ask('recipe for oat bars');
+    expect(answer?.title).toBe('Oat bars: makes 12 bars.');
+    expect(JSON.stringify(answer?.sections)).toContain('Control point: ');
+    expect(answer?.data.ingredients).toHaveLength(recipes.get('oat-bars')?.lines.length ?? 0);
+  });
+});
