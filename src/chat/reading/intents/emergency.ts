@@ -13,7 +13,7 @@ const TRIGGERS: ReadonlySet<string> = new Set(
   respirar ahogando emergencia ayuda alergia alergica alergico stung sting bee wake waking woke awake stuck cough coughing foaming shaking shock electrocuted
   drowning drowned unwell paralyzed numb drooling slurring slurred head neck end ending life goodbye worthless itchy itching burned burn burns fire gas
   vomiting vomit throwing puking puke rash flushed floor falling fell hands knife spurting stopped epis jab penned auto cpr defibrillator aed cardiac reacts bleach sanitizer degreaser cleaner
-  benadryl antihistamine inhaler asthma talk speak hospital er anymore allergy allergies air ground down moving sense overheated overheating reason point disappear vanish took accidentally accident mistake spots wrong everything exist fingers finger burnt`.split(
+  benadryl antihistamine inhaler asthma talk speak hospital er anymore allergy allergies air ground down moving sense overheated overheating reason point disappear vanish took accidentally accident mistake spots wrong everything exist fingers finger burnt eyes eye limp answering opening temp delirious disoriented incoherent rolled roll`.split(
     /\s+/,
   ),
 );
@@ -25,6 +25,26 @@ const ALLERGEN =
 
 /** What somebody in danger writes, or somebody beside them. Errs toward an emergency. */
 const SIGNS: Signs = [
+  [
+    / (?:blood|bleeding) (?:[a-z]+ ){0,2}(?:wont|doesnt|not|cant|isnt) (?:[a-z]+ )?(?:stop\w*|clot\w*) /,
+    'bleeding',
+  ],
+  [
+    / eyes? (?:[a-z]+ ){0,2}(?:rolled|rolling|roll) | (?:is|went|gone|going|hes|shes|completely|all|body) limp /,
+    'seizure',
+  ],
+  [
+    / (?:temp|temperature|fever) (?:[a-z]+ ){0,3}10[4-9] .*(?:confus\w*|vomit\w*|collaps\w*|hot|not|seiz\w*|athlete|he|she) /,
+    'heat_illness',
+  ],
+  [
+    / (?:he|she|hes|shes|athlete|player|kid|and|runner|girl|guy) (?:is |now |all |so |really |very |seems |acting |got )*(?:confused|delirious|disoriented|incoherent) (?!about|by|on|which|with|how|what|why|where|when)/,
+    'heat_illness',
+  ],
+  [
+    / (?:he|she|hes|shes|they|athlete|player|kid) .*(?:not|isnt|wont|stopped) (?:answering|talking|reacting|opening) /,
+    'collapse',
+  ],
   [
     / (?:throats?|airways?) (?:[a-z]+ ){0,5}(?:clos\w*|swell\w*|swollen|tight\w*|itch\w*|shut\w*|constrict\w*|block\w*|scratchy|puffy|weird|funny|tingl\w*|lump|numb|locking|locked)/,
     'allergic_reaction',

@@ -15,6 +15,10 @@ const DOSED =
 /** Questions for the physician, the dietitian in person or the athletic trainer. Errs toward handing over. */
 const SIGNS: Signs = [
   [
+    / (?:throw|throwing|threw|thrown|throws) (?:it |them |everything |all |food |that |this |my )*up (?!the|a |some|on|to|for)/,
+    'disordered_eating',
+  ],
+  [
     / (?:i|me|he|she|to|can|we) (?:[a-z]+ ){0,3}(?:get|cut|drop|go|be|come) (?:back )?down to \d{2,3} (?!bars?|bites?|pieces|g |f |degrees|people|muffins)/,
     'weight_loss',
   ],
