@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import type { Answering, Said } from '../answering.ts';
 import type { InFlight } from '../in-flight.ts';
 import type { Seen } from '../seen.ts';
@@ -26,6 +27,8 @@ async function answerUnseen(
   for (const [key, forMs] of keys) {
     if (!(await desk.seen.isFirst(`${said.place.workspace}:${key}`, forMs))) return;
   }
+  // Computing takes the processor: acknowledgements that wait behind this one go out first.
+  await setImmediate();
   await desk.answering.answer(said);
 }
 
