@@ -5,13 +5,19 @@ import { openKitchen } from '../../src/open-kitchen.ts';
 import { answerRate } from './answer-rate.ts';
 import { coldStart } from './cold-start.ts';
 import type { Row } from './row.ts';
+import { slackRows } from './slack-rows.ts';
 import { swapSearch } from './swap-search.ts';
 
 /** Prints one table of what was measured in this run; writes nothing. Exit code 1 when a target is missed. */
 async function bench(): Promise<void> {
   const kitchen = await openKitchen(systemClock);
   const main = fileURLToPath(new URL('main.js', import.meta.url));
-  const rows: Row[] = [await answerRate(kitchen), await swapSearch(kitchen), coldStart(main)];
+  const rows: Row[] = [
+    await answerRate(kitchen),
+    await swapSearch(kitchen),
+    coldStart(main),
+    ...(await slackRows()),
+  ];
   const columns = ['What', 'Measured', 'Beside', 'Target', 'Met'].map((name) => ({
     name,
     align: 'left' as const,
