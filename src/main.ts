@@ -1,9 +1,10 @@
 import { createChat } from './chat/chat.ts';
 import { stoppedClock, systemClock } from './clock.ts';
-import { readConfig } from './config.ts';
-import type { Kitchen } from './kitchen/kitchen.ts';
+import { type Config, readConfig } from './config.ts';
+import type { Clock, Kitchen } from './kitchen/kitchen.ts';
 import { Problem } from './nutrition/problem.ts';
 import { openKitchen } from './open-kitchen.ts';
+import { DEFAULT_FILE, lazyMemory, type Memory } from './open-memory.ts';
 import { createReporter } from './report.ts';
 import { bookProblemLines } from './terminal/book-problems.ts';
 import { type Options, readOptions, USAGE } from './terminal/options.ts';
@@ -15,7 +16,18 @@ async function main(): Promise<number> {
   const options = readOptions(process.argv.slice(2));
   if (options.mode === 'usage') return say(USAGE);
   const config = await readConfig(process.env);
-  const kitchen = await kitchenFor(options);
+  let clock: Clock = systemClock;
+  const memory = lazyMemory(options.db ?? config.databaseUrl ?? DEFAULT_FILE, () => clock.nowMs());
+  try {
+    const kitchen = await kitchenFor(options, memory);
+    clock = kitchen.clock;
+    return await serve(options, config, kitchen);
+  } finally {
+    await memory.close();
+  }
+}
+
+async function serve(options: Options, config: Config, kitchen: Kitchen): Promise<number> {
   const chat = createChat(kitchen, createReporter(config.logLevel));
   if (options.mode === 'talk' && config.slack) {
     const { serveSlack } = await import('./slack/serve.ts');
@@ -27,8 +39,8 @@ async function main(): Promise<number> {
   return atTerminal(options, kitchen, createSession(chat, kitchen.clock, asker));
 }
 
-async function kitchenFor(options: Options): Promise<Kitchen> {
-  const kitchen = await openKitchen(systemClock, options.kitchen);
+async function kitchenFor(options: Options, memory: Memory): Promise<Kitchen> {
+  const kitchen = await openKitchen(systemClock, options.kitchen, memory.ledgers);
   for (const line of bookProblemLines(kitchen.book.problems)) process.stderr.write(`${line}\n`);
   if (options.now === undefined) return kitchen;
   return { ...kitchen, clock: await stoppedClock(options.now, kitchen.book.settings.timeZone) };

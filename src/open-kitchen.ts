@@ -1,6 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import { openBook } from './book/open-book.ts';
 import type { Clock, Kitchen } from './kitchen/kitchen.ts';
+import type { Ledgers } from './kitchen/stock/ledger.ts';
+import { noLedgers } from './kitchen/stock/no-ledgers.ts';
 
 /** The recipes and foods that come along; the same way from `src` and from `dist`. */
 const BUILT_IN = fileURLToPath(new URL('../recipes', import.meta.url));
@@ -11,7 +13,11 @@ const IMAGE = fileURLToPath(new URL('../dist/book.json', import.meta.url));
  * The kitchen to answer from: the built-in folder, with the kitchen's own on top.
  * @throws Problem `bad_option` when the kitchen's own folder is not there.
  */
-export async function openKitchen(clock: Clock, ownFolder?: string): Promise<Kitchen> {
+export async function openKitchen(
+  clock: Clock,
+  ownFolder?: string,
+  ledgers: Ledgers = noLedgers,
+): Promise<Kitchen> {
   const book = await openBook(ownFolder === undefined ? [BUILT_IN] : [BUILT_IN, ownFolder], IMAGE);
-  return { book, clock };
+  return { book, clock, ledgers };
 }

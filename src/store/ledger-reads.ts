@@ -52,12 +52,7 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
 
     async lastEventBy(who) {
       const row = await one(
-        standing()
-          .selectAll('e')
-          .where('e.who', '=', who)
-          .orderBy('e.recorded_ms', 'desc')
-          .orderBy('e.id', 'desc')
-          .limit(1),
+        standing().selectAll('e').where('e.who', '=', who).orderBy('e.id', 'desc').limit(1),
       );
       return row && eventOf(row);
     },
@@ -74,27 +69,17 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
     },
 
     async movementsOf(eventIds) {
-      const parts = [];
-      for (let start = 0; start < eventIds.length; start += IDS_AT_ONCE) {
-        const ids = eventIds.slice(start, start + IDS_AT_ONCE);
-        parts.push(
-          await db
-            .selectFrom('movements as m')
-            .innerJoin('holdings as h', (join) =>
-              join.onRef('h.workspace', '=', 'm.workspace').onRef('h.id', '=', 'm.holding_id'),
-            )
-            .select([
-              'm.event_id as eventId',
-              'm.holding_id as holdingId',
-              'm.pieces',
-              'h.batch_id as batchId',
-            ])
-            .where('m.workspace', '=', workspace)
-            .where('m.event_id', 'in', ids)
-            .execute(),
-        );
-      }
-      return parts.flat();
+      return inParts(eventIds, (part) =>
+        db
+          .selectFrom('movements as m')
+          .innerJoin('holdings as h', (join) =>
+            join.onRef('h.workspace', '=', 'm.workspace').onRef('h.id', '=', 'm.holding_id'),
+          )
+          .select(['m.event_id as eventId', 'm.holding_id as holdingId', 'm.pieces', 'h.batch_id as batchId'])
+          .where('m.workspace', '=', workspace)
+          .where('m.event_id', 'in', part)
+          .execute(),
+      );
     },
 
     async historyOf(batchId) {
@@ -110,7 +95,6 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
         .select('m.pieces as pieces')
         .where('m.workspace', '=', workspace)
         .where('h.batch_id', '=', batchId)
-        .orderBy('e.recorded_ms')
         .orderBy('e.id')
         .execute();
       return rows.map((row) => ({ event: eventOf(row as Selectable<EventsTable>), pieces: row.pieces }));
@@ -163,6 +147,7 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
           ),
         )
         .orderBy('e.at_ms', 'desc')
+        .orderBy('e.id', 'desc')
         .execute();
       const latest = new Map(rows.reverse().map((row) => [`${row.food_id} ${row.lot ?? ''}`, row]));
       return [...latest.values()].map(openingOf);
@@ -170,38 +155,39 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
   };
 }
 
+async function inParts<T>(
+  ids: readonly string[],
+  query: (part: readonly string[]) => Promise<readonly T[]>,
+): Promise<T[]> {
+  const found: T[] = [];
+  for (let start = 0; start < ids.length; start += IDS_AT_ONCE) {
+    found.push(...(await query(ids.slice(start, start + IDS_AT_ONCE))));
+  }
+  return found;
+}
+
 async function one<T>(query: { execute(): Promise<T[]> }): Promise<T | undefined> {
   const [row] = await query.execute();
   return row;
 }
 
-/** Balances first, from the covering index alone; the few that are not zero are then looked up. */
+/** What is held now: the few balances above zero, with what they are of. */
 async function holdings(db: Kysely<Schema>, workspace: string): Promise<readonly Holding[]> {
-  const balances = await db
-    .selectFrom('movements')
-    .select(['holding_id', sql<number>`cast(sum(pieces) as integer)`.as('pieces')])
-    .where('workspace', '=', workspace)
-    .groupBy('holding_id')
-    .having(sql<number>`sum(pieces)`, '>', 0)
+  const rows = await db
+    .selectFrom('balances as b')
+    .innerJoin('holdings as h', (join) =>
+      join.onRef('h.workspace', '=', 'b.workspace').onRef('h.id', '=', 'b.holding_id'),
+    )
+    .selectAll('h')
+    .select('b.pieces')
+    .where('b.workspace', '=', workspace)
+    .where(sql<boolean>`b.pieces > 0`)
     .execute();
-  const found: Holding[] = [];
-  for (let start = 0; start < balances.length; start += IDS_AT_ONCE) {
-    const part = balances.slice(start, start + IDS_AT_ONCE);
-    const ids = part.map((balance) => balance.holding_id);
-    const rows = await db
-      .selectFrom('holdings')
-      .selectAll()
-      .where('workspace', '=', workspace)
-      .where('id', 'in', ids)
-      .execute();
-    const batchIds = [...new Set(rows.map((row) => row.batch_id))];
-    const batches = await batchesById(db, workspace, batchIds);
-    const pieces = new Map(part.map((balance) => [balance.holding_id, balance.pieces]));
-    for (const row of rows) {
-      const batch = batches.get(row.batch_id);
-      if (batch) found.push(holdingOf(row, batch, pieces.get(row.id) ?? 0));
-    }
-  }
+  const batches = await batchesById(db, workspace, [...new Set(rows.map((row) => row.batch_id))]);
+  const found = rows.flatMap((row) => {
+    const batch = batches.get(row.batch_id);
+    return batch ? [holdingOf(row, batch, row.pieces)] : [];
+  });
   return found.sort(
     (a, b) =>
       (a.useBy ?? '9999').localeCompare(b.useBy ?? '9999') ||
@@ -215,13 +201,9 @@ async function batchesById(
   workspace: string,
   ids: readonly string[],
 ): Promise<ReadonlyMap<string, Batch>> {
-  if (ids.length === 0) return new Map();
-  const rows = await db
-    .selectFrom('batches')
-    .selectAll()
-    .where('workspace', '=', workspace)
-    .where('id', 'in', ids)
-    .execute();
+  const rows = await inParts(ids, (part) =>
+    db.selectFrom('batches').selectAll().where('workspace', '=', workspace).where('id', 'in', part).execute(),
+  );
   return new Map((await withLots(db, workspace, rows)).map((batch) => [batch.id, batch]));
 }
 
@@ -269,13 +251,17 @@ async function withLots(
   workspace: string,
   rows: readonly Selectable<BatchesTable>[],
 ): Promise<readonly Batch[]> {
-  if (rows.length === 0) return [];
-  const lots = await db
-    .selectFrom('batch_lots')
-    .select(['batch_id', 'food_id', 'lot'])
-    .where('workspace', '=', workspace)
-    .where('batch_id', 'in', rows.map((row) => row.id).slice(0, IDS_AT_ONCE))
-    .execute();
+  const lots = await inParts(
+    rows.map((row) => row.id),
+    (part) =>
+      db
+        .selectFrom('batch_lots')
+        .select(['batch_id', 'food_id', 'lot'])
+        .where('workspace', '=', workspace)
+        .where('batch_id', 'in', part)
+        .orderBy('food_id')
+        .execute(),
+  );
   const byBatch = new Map<string, { food_id: string; lot: string }[]>();
   for (const lot of lots) byBatch.set(lot.batch_id, [...(byBatch.get(lot.batch_id) ?? []), lot]);
   return rows.map((row) => batchOf(row, byBatch.get(row.id) ?? []));

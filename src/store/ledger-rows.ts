@@ -9,6 +9,7 @@ import type {
   LoggedReading,
   NewHolding,
   Opening,
+  Reading,
 } from '../kitchen/stock/ledger.ts';
 import type { CalendarDate } from '../kitchen/time/zone.ts';
 import type {
@@ -135,6 +136,28 @@ export function readingOf(row: Selectable<ReadingsTable> & { who: string }): Log
     atMs: row.at_ms,
     tempF: row.temp_f,
     ...present('action', row.action),
+  };
+}
+
+export function readingRow(workspace: string, eventId: string, reading: Reading): Insertable<ReadingsTable> {
+  return {
+    workspace,
+    event_id: eventId,
+    location: reading.location,
+    at_ms: reading.atMs,
+    temp_f: reading.tempF,
+    action: reading.action ?? null,
+  };
+}
+
+export function openingRow(workspace: string, eventId: string, opening: Opening): Insertable<OpeningsTable> {
+  return {
+    workspace,
+    event_id: eventId,
+    food_id: opening.foodId,
+    lot: opening.lot ?? null,
+    opened_date: opening.openedDate,
+    use_by: opening.useBy ?? null,
   };
 }
 

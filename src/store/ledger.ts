@@ -2,30 +2,53 @@ import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Entry, Ledger, Ledgers, LedgerWriter } from '../kitchen/stock/ledger.ts';
 import type { Database } from './database.ts';
 import { lockWorkspace } from './dialect/lock-workspace.ts';
-import { newId } from './ids.ts';
+import { idsAfter } from './ids.ts';
 import { ledgerView } from './ledger-reads.ts';
-import { batchRow, eventRow, holdingRow } from './ledger-rows.ts';
+import { batchRow, eventRow, holdingRow, openingRow, readingRow } from './ledger-rows.ts';
 import type { Schema } from './schema.ts';
+import { withStoreProblems } from './store-problem.ts';
 
-/** The ledgers kept in this database, one a workspace. */
+/** The ledgers kept in this database, one a workspace. What the database refuses comes out as a `Problem`. */
 export function ledgersIn(database: Database, nowMs: () => number): Ledgers {
-  return (workspace): Ledger => ({
-    ...ledgerView(database.db, workspace),
-    write: (work) =>
-      database.db.transaction().execute(async (trx) => {
-        await lockWorkspace(trx, database.engine, workspace);
-        return work(writer(trx, workspace, nowMs));
-      }),
-  });
+  return (workspace): Ledger =>
+    withStoreProblems({
+      ...ledgerView(database.db, workspace),
+      write: (work) =>
+        database.db.transaction().execute(async (trx) => {
+          await lockWorkspace(trx, database.engine, workspace);
+          return work(await writer(trx, workspace, nowMs));
+        }),
+    });
 }
 
-function writer(trx: Transaction<Schema>, workspace: string, nowMs: () => number): LedgerWriter {
+async function writer(
+  trx: Transaction<Schema>,
+  workspace: string,
+  nowMs: () => number,
+): Promise<LedgerWriter> {
   return {
     ...ledgerView(trx, workspace),
-    newId: () => newId(nowMs()),
+    newId: idsAfter(await lastId(trx, workspace), nowMs),
     append: (entry) => append(trx, workspace, entry),
     nextBatchCode: () => nextBatchCode(trx, workspace),
   };
+}
+
+/** The greatest id in use: events are written last of all that one entry names, except what it brings. */
+async function lastId(db: Kysely<Schema>, workspace: string): Promise<string | undefined> {
+  const greatest = (table: 'events' | 'holdings' | 'batches') =>
+    db
+      .selectFrom(table)
+      .select('id')
+      .where('workspace', '=', workspace)
+      .orderBy('id', 'desc')
+      .limit(1)
+      .executeTakeFirst();
+  const found = [await greatest('events'), await greatest('holdings'), await greatest('batches')];
+  return found
+    .flatMap((row) => row?.id ?? [])
+    .sort()
+    .at(-1);
 }
 
 /** B1, B2, …: counted over all batches ever, so a code never comes back for other food. */
@@ -39,9 +62,9 @@ async function nextBatchCode(db: Kysely<Schema>, workspace: string): Promise<str
 }
 
 async function append(db: Kysely<Schema>, workspace: string, entry: Entry): Promise<void> {
-  const { event, batch } = entry;
+  const { event } = entry;
   await db.insertInto('events').values(eventRow(workspace, event)).execute();
-  if (batch) {
+  for (const batch of entry.batches ?? []) {
     await db.insertInto('batches').values(batchRow(workspace, batch)).execute();
     const lots = batch.lots.map((lot) => ({
       workspace,
@@ -51,31 +74,24 @@ async function append(db: Kysely<Schema>, workspace: string, entry: Entry): Prom
     }));
     if (lots.length > 0) await db.insertInto('batch_lots').values(lots).execute();
   }
-  const holdings = (entry.holdings ?? []).map((holding) => holdingRow(workspace, holding));
-  if (holdings.length > 0) await db.insertInto('holdings').values(holdings).execute();
-  const movements = (entry.movements ?? []).map((movement) => ({
-    workspace,
-    event_id: event.id,
-    holding_id: movement.holdingId,
-    pieces: movement.pieces,
-  }));
-  if (movements.length > 0) await db.insertInto('movements').values(movements).execute();
-  const readings = (entry.readings ?? []).map((reading) => ({
-    workspace,
-    event_id: event.id,
-    location: reading.location,
-    at_ms: reading.atMs,
-    temp_f: reading.tempF,
-    action: reading.action ?? null,
-  }));
+  for (const holding of entry.holdings ?? []) {
+    await db.insertInto('holdings').values(holdingRow(workspace, holding)).execute();
+    await db.insertInto('balances').values({ workspace, holding_id: holding.id, pieces: 0 }).execute();
+  }
+  for (const { holdingId, pieces } of entry.movements ?? []) {
+    await db
+      .insertInto('movements')
+      .values({ workspace, event_id: event.id, holding_id: holdingId, pieces })
+      .execute();
+    await db
+      .updateTable('balances')
+      .set((eb) => ({ pieces: eb('pieces', '+', pieces) }))
+      .where('workspace', '=', workspace)
+      .where('holding_id', '=', holdingId)
+      .execute();
+  }
+  const readings = (entry.readings ?? []).map((reading) => readingRow(workspace, event.id, reading));
   if (readings.length > 0) await db.insertInto('readings').values(readings).execute();
-  const openings = (entry.openings ?? []).map((opening) => ({
-    workspace,
-    event_id: event.id,
-    food_id: opening.foodId,
-    lot: opening.lot ?? null,
-    opened_date: opening.openedDate,
-    use_by: opening.useBy ?? null,
-  }));
+  const openings = (entry.openings ?? []).map((opening) => openingRow(workspace, event.id, opening));
   if (openings.length > 0) await db.insertInto('openings').values(openings).execute();
 }

@@ -7,6 +7,7 @@ export interface Schema {
   batch_lots: BatchLotsTable;
   holdings: HoldingsTable;
   movements: MovementsTable;
+  balances: BalancesTable;
   readings: ReadingsTable;
   openings: OpeningsTable;
   games: GamesTable;
@@ -85,6 +86,13 @@ export interface MovementsTable {
   event_id: string;
   holding_id: string;
   /** Signed. */
+  pieces: number;
+}
+
+/** The sum of a holding's movements, kept in step with them; never below zero. */
+export interface BalancesTable {
+  workspace: string;
+  holding_id: string;
   pieces: number;
 }
 

@@ -5,6 +5,7 @@ import { macros } from '../../src/chat/commands/macros/index.ts';
 import type { ConversationState } from '../../src/chat/conversation.ts';
 import type { PersonRole } from '../../src/chat/request.ts';
 import type { Slots } from '../../src/chat/slots.ts';
+import { noLedgers } from '../../src/kitchen/stock/no-ledgers.ts';
 import type { Book } from '../../src/nutrition/book.ts';
 import {
   foodOf,
@@ -58,7 +59,7 @@ async function ask(
     slots,
     request,
     conversation,
-    kitchen: { book: kitchenBook, clock: { nowMs: () => 0 } },
+    kitchen: { book: kitchenBook, clock: { nowMs: () => 0 }, ledgers: noLedgers },
   });
 }
 const answerTo = async (...args: Parameters<typeof ask>): Promise<Answer> => (await ask(...args)).answer;

@@ -9,7 +9,9 @@ export interface Which {
   readonly recipeId?: string;
   readonly code?: string;
   readonly madeDate?: CalendarDate;
-  readonly location?: string;
+  /** Ids of places, or `out`. */
+  readonly places?: readonly string[];
+  readonly pieceUnit?: string;
 }
 
 export interface Taken {
@@ -22,7 +24,8 @@ export function matches(holding: Holding, which: Which): boolean {
     (which.recipeId === undefined || holding.batch.recipeId === which.recipeId) &&
     (which.code === undefined || holding.batch.code.toLowerCase() === which.code.toLowerCase()) &&
     (which.madeDate === undefined || holding.batch.madeDate === which.madeDate) &&
-    (which.location === undefined || holding.location === which.location)
+    (which.places === undefined || which.places.includes(holding.location)) &&
+    (which.pieceUnit === undefined || holding.batch.pieceUnit === which.pieceUnit)
   );
 }
 
@@ -33,6 +36,7 @@ export function matches(holding: Holding, which: Which): boolean {
 export function take(
   holdings: readonly Holding[],
   pieces: number | 'all',
+  doing: 'served' | 'tossed' | 'moved' | 'counted',
   instead: () => string,
 ): readonly Taken[] {
   const there = holdings.reduce((sum, holding) => sum + holding.pieces, 0);
@@ -40,7 +44,9 @@ export function take(
   if (wanted > there || there === 0) {
     throw new Problem(
       'not_possible',
-      there === 0 ? 'There is nothing to take.' : `There are only ${there}.`,
+      there === 0
+        ? `There are none that can be ${doing}.`
+        : `Only ${there} can be ${doing}, not ${wanted}; nothing was logged.`,
       instead(),
     );
   }
@@ -68,6 +74,7 @@ export function firstOut(holdings: readonly Holding[], zone: string): readonly H
 }
 
 const WHY: Record<Exclude<Standing, 'usable'>, string> = {
+  not_yet_made: 'made after that time',
   setting: 'still setting',
   expired: 'past its date: throw it out',
   frozen: 'in the freezer: thaw it first',
@@ -79,8 +86,9 @@ export function sayHolding(holding: Holding, nowMs: number, book: Book): string 
   const { timeZone } = book.settings;
   const standing = standingOf(holding, nowMs, timeZone);
   const { batch } = holding;
+  const variant = batch.variant === undefined ? '' : `, ${batch.variant}`;
   const parts = [
-    `${holding.pieces} ${batch.recipeTitle} (batch ${batch.code}, made ${sayDate(batch.madeDate)})`,
+    `${holding.pieces} ${batch.recipeTitle} (${batch.code}, made ${sayDate(batch.madeDate)}${variant})`,
   ];
   if (standing !== 'usable') parts.push(WHY[standing]);
   if (standing === 'setting' && batch.setUntilMs !== undefined)
@@ -95,9 +103,9 @@ export function sayHolding(holding: Holding, nowMs: number, book: Book): string 
 /** For an error: what of this kind there is, or what else there is. */
 export function sayInstead(holdings: readonly Holding[], which: Which, nowMs: number, book: Book): string {
   const same = holdings.filter((holding) => matches(holding, which));
-  const shown = (same.length > 0 ? same : holdings)
-    .slice(0, 5)
-    .map((holding) => sayHolding(holding, nowMs, book));
+  const found = same.length > 0 ? same : holdings;
+  const shown = found.slice(0, 5).map((holding) => sayHolding(holding, nowMs, book));
+  if (found.length > 5) shown.push(`and ${found.length - 5} more`);
   if (shown.length === 0) return 'Nothing is in stock. Log what was made, like "made 40 oat bars".';
   return `In stock: ${shown.join('; ')}.`;
 }

@@ -1,6 +1,6 @@
 import type { Book } from '../../nutrition/book.ts';
 import { Problem } from '../../nutrition/problem.ts';
-import type { Ledger } from './ledger.ts';
+import type { Ledger, LedgerEvent, LedgerWriter } from './ledger.ts';
 
 /** What every stock action needs: the ledger to write in, the kitchen's book, and the present instant. */
 export interface Desk {
@@ -14,6 +14,7 @@ export interface Doing {
   readonly who: string;
   readonly atMs: number;
   readonly requestKey?: string;
+  readonly note?: string;
 }
 
 const MOST_PIECES = 100_000;
@@ -49,25 +50,25 @@ export function checkWhen(atMs: number, nowMs: number): number {
   return atMs;
 }
 
-/** The kitchen's place by id or name; without one, its first place of this kind. */
-export function placeOf(
-  book: Book,
-  location: string | undefined,
-  kind: 'fridge' | 'freezer' | 'room',
-): { readonly id: string; readonly name: string; readonly kind: 'fridge' | 'freezer' | 'room' } {
-  const { locations } = book.settings;
-  const found =
-    location === undefined
-      ? locations.find((place) => place.kind === kind)
-      : locations.find(
-          (place) => place.id === location || place.name.toLowerCase() === location.toLowerCase(),
-        );
-  if (found) return found;
-  throw new Problem(
-    'not_found',
-    location === undefined
-      ? `This kitchen has no ${kind}.`
-      : `This kitchen has no place called "${location}".`,
-    `Its places are ${locations.map((place) => place.name).join(', ')}.`,
-  );
+/** Builds the event of an action told by a person. */
+export function eventOf(
+  ledger: LedgerWriter,
+  desk: Desk,
+  kind: LedgerEvent['kind'],
+  doing: Doing,
+): LedgerEvent {
+  return {
+    id: ledger.newId(),
+    kind,
+    who: doing.who,
+    atMs: doing.atMs,
+    recordedMs: desk.nowMs,
+    ...(doing.requestKey === undefined ? {} : { requestKey: doing.requestKey }),
+    ...(doing.note === undefined ? {} : { note: doing.note }),
+  };
+}
+
+/** Whether this very request was recorded before: a surface may deliver it twice. */
+export async function recordedBefore(ledger: LedgerWriter, requestKey: string | undefined): Promise<boolean> {
+  return requestKey !== undefined && (await ledger.eventByRequest(requestKey)) !== undefined;
 }

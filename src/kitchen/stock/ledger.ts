@@ -1,4 +1,5 @@
-import type { AllergenMark } from '../../nutrition/allergens.ts';
+import type { AllergenMark, Need } from '../../nutrition/allergens.ts';
+import type { Verdict } from '../../nutrition/conflict.ts';
 import type { CalendarDate } from '../time/zone.ts';
 
 export type EventKind =
@@ -32,8 +33,8 @@ export interface BatchFacts {
   readonly ingredients: readonly { readonly foodId: string; readonly name: string; readonly massG: number }[];
   readonly contains: readonly AllergenMark[];
   readonly advisory: readonly AllergenMark[];
-  readonly glutenFree: boolean;
-  readonly vegan: boolean;
+  /** How each need stood to the whole recipe, by the labels and kinds known when it was made. */
+  readonly verdicts: Readonly<Record<Need, Verdict>>;
   /** Days of the date mark in force for this recipe and kitchen. */
   readonly days: number;
   /** Whether time and temperature control it; false only for what is kept at room temperature. */
@@ -106,7 +107,7 @@ export type NewHolding = Omit<Holding, 'pieces' | 'batch'> & { readonly batchId:
 /** All that one event brings; recorded whole or not at all. */
 export interface Entry {
   readonly event: LedgerEvent;
-  readonly batch?: Batch;
+  readonly batches?: readonly Batch[];
   readonly holdings?: readonly NewHolding[];
   readonly movements?: readonly Movement[];
   readonly readings?: readonly Reading[];

@@ -2,9 +2,9 @@ import { Problem } from '../../nutrition/problem.ts';
 import { dateOf } from '../time/zone.ts';
 import { firstOut, matches, sayInstead, type Taken, take, type Which } from './choose.ts';
 import { daysLeftAt, lastDayThawed } from './date-mark.ts';
-import { checkPieces, checkWhen, type Desk, type Doing, placeOf } from './desk.ts';
+import { checkPieces, checkWhen, type Desk, type Doing, eventOf, recordedBefore } from './desk.ts';
 import type { Holding, HoldingState } from './ledger.ts';
-import { eventOf, recordedBefore } from './record-taken.ts';
+import { placeOf } from './places.ts';
 import { standingOf } from './usable.ts';
 
 /** FDA Food Code 3-501.19(B): out of temperature control, serve or discard within 4 hours. Elapsed time. */
@@ -38,13 +38,15 @@ export async function recordMoved(desk: Desk, moving: Moving): Promise<Moved> {
   return desk.ledger.write(async (ledger) => {
     const all = await ledger.holdings();
     if (await recordedBefore(ledger, moving.requestKey)) return { from: [], to: [], pieces: 0, again: true };
+    const named = all.filter((holding) => matches(holding, moving.which));
     const candidates = firstOut(
-      all.filter(
-        (holding) => matches(holding, moving.which) && canMove(desk, holding, atMs, place?.id ?? 'out'),
-      ),
+      named.filter((holding) => canMove(desk, holding, atMs, place?.id ?? 'out')),
       desk.book.settings.timeZone,
     );
-    const from = take(candidates, moving.pieces, () => sayInstead(all, moving.which, desk.nowMs, desk.book));
+    if (candidates.length === 0) refuseReturn(named);
+    const from = take(candidates, moving.pieces, 'moved', () =>
+      sayInstead(all, moving.which, desk.nowMs, desk.book),
+    );
     const event = eventOf(ledger, desk, 'moved', { ...moving, atMs, note: `to ${place?.id ?? 'out'}` });
     const to = from.map(({ holding, pieces }) => ({
       ...after(desk, holding, atMs, place?.kind ?? 'out', moving),
@@ -73,6 +75,17 @@ function canMove(desk: Desk, holding: Holding, atMs: number, to: string): boolea
   return holding.location !== to && (holding.state !== 'out' || !holding.batch.facts.keepCold);
 }
 
+/** Said by itself, because people try it and the reason is not in the stock list. */
+function refuseReturn(named: readonly Holding[]): void {
+  if (named.length === 0 || !named.every(({ state, batch }) => state === 'out' && batch.facts.keepCold))
+    return;
+  throw new Problem(
+    'not_possible',
+    'What was taken out on the clock does not go back to the fridge (FDA Food Code model 3-501.19).',
+    'Serve it or throw it out by its time; if it was logged by mistake, say "undo".',
+  );
+}
+
 function after(
   desk: Desk,
   holding: Holding,
@@ -83,8 +96,8 @@ function after(
   const date = dateOf(atMs, desk.book.settings.timeZone);
   const base = { state, sinceMs: atMs, sinceDate: date, thawed: holding.thawed };
   const { batch, useBy, daysLeft } = holding;
-  if (!batch.facts.keepCold) return base;
-  if (state === 'room') {
+  const clock = state === 'out' && batch.facts.keepCold ? { discardAtMs: atMs + outFor(moving) } : {};
+  if (state === 'room' && batch.facts.keepCold) {
     throw new Problem(
       'not_possible',
       `${batch.recipeTitle} are kept cold.`,
@@ -94,13 +107,10 @@ function after(
   if (holding.state === 'freezer' && daysLeft !== undefined) {
     if (state === 'freezer') return { ...base, sinceDate: holding.sinceDate, daysLeft };
     const thawedUseBy = lastDayThawed(date, holding.sinceDate, daysLeft);
-    const thawing = { ...base, useBy: thawedUseBy, thawed: true };
-    return state === 'out' ? { ...thawing, discardAtMs: atMs + outFor(moving) } : thawing;
+    return { ...base, useBy: thawedUseBy, thawed: true, ...clock };
   }
-  const mark = useBy === undefined ? {} : { useBy };
-  if (state === 'out') return { ...base, ...mark, discardAtMs: atMs + outFor(moving) };
-  if (state === 'freezer' && useBy !== undefined) return { ...base, daysLeft: daysLeftAt(date, useBy) };
-  return { ...base, ...mark };
+  if (useBy === undefined) return { ...base, ...clock };
+  return state === 'freezer' ? { ...base, daysLeft: daysLeftAt(date, useBy) } : { ...base, useBy, ...clock };
 }
 
 function outFor(moving: Moving): number {

@@ -1,22 +1,32 @@
-import { Problem } from '../../nutrition/problem.ts';
+import type { Book } from '../../nutrition/book.ts';
 import { firstOut, matches, sayInstead, type Taken, take, type Which } from './choose.ts';
-import { checkPieces, checkWhen, type Desk, type Doing } from './desk.ts';
-import type { Holding, LedgerEvent, LedgerWriter } from './ledger.ts';
+import { checkPieces, checkWhen, type Desk, type Doing, eventOf, recordedBefore } from './desk.ts';
+import type { Holding } from './ledger.ts';
 import { mustGo, standingOf } from './usable.ts';
 
-export interface Taking extends Doing {
+export interface TakingItem {
   readonly which: Which;
   readonly pieces: number | 'all';
-  readonly note?: string;
+}
+
+export interface Taking extends Doing {
+  readonly items: readonly TakingItem[];
+}
+
+export interface TakenItem {
+  readonly which: Which;
+  readonly taken: readonly Taken[];
+  readonly pieces: number;
+  /** Pieces of the same kind that can be served after this. */
+  readonly left: number;
 }
 
 export interface TakenPieces {
-  readonly taken: readonly Taken[];
-  readonly pieces: number;
-  /** Pieces of the same kind that can still be served. */
-  readonly left: number;
+  readonly items: readonly TakenItem[];
   readonly again: boolean;
 }
+
+type Order = (holdings: readonly Holding[]) => readonly Holding[];
 
 /** Records what was served: first expired first, never from a batch that is past its date, frozen or still setting. */
 export function recordServed(desk: Desk, taking: Taking): Promise<TakenPieces> {
@@ -31,116 +41,79 @@ export function recordServed(desk: Desk, taking: Taking): Promise<TakenPieces> {
 
 /** Records what was thrown out: what must go first, then what would expire first. */
 export function recordTossed(desk: Desk, taking: Taking): Promise<TakenPieces> {
+  return recordTaken(desk, 'tossed', taking, goneFirst(taking.atMs, desk.book));
+}
+
+/** Records that everything past its date or out too long was thrown out. */
+export function recordTossedExpired(desk: Desk, taking: Taking): Promise<TakenPieces> {
   const { timeZone } = desk.book.settings;
-  return recordTaken(desk, 'tossed', taking, (all) => {
-    const gone = all.filter((holding) => mustGo(holding, taking.atMs, timeZone));
+  return recordTaken(desk, 'tossed', taking, (all) =>
+    firstOut(
+      all.filter((holding) => mustGo(holding, taking.atMs, timeZone)),
+      timeZone,
+    ),
+  );
+}
+
+const goneFirst =
+  (atMs: number, { settings: { timeZone } }: Book): Order =>
+  (all) => {
+    const gone = all.filter((holding) => mustGo(holding, atMs, timeZone));
     const rest = all.filter((holding) => !gone.includes(holding));
     return [...firstOut(gone, timeZone), ...firstOut(rest, timeZone)];
-  });
-}
+  };
 
 async function recordTaken(
   desk: Desk,
   kind: 'served' | 'tossed',
   taking: Taking,
-  order: (holdings: readonly Holding[]) => readonly Holding[],
+  order: Order,
 ): Promise<TakenPieces> {
-  if (taking.pieces !== 'all') checkPieces(taking.pieces);
+  for (const { pieces } of taking.items) if (pieces !== 'all') checkPieces(pieces);
   const atMs = checkWhen(taking.atMs, desk.nowMs);
   return desk.ledger.write(async (ledger) => {
-    const all = await ledger.holdings();
-    const again = await recordedBefore(ledger, taking.requestKey);
-    if (again) return { taken: [], pieces: 0, left: leftOf(desk, all, taking.which), again: true };
-    const candidates = order(all.filter((holding) => matches(holding, taking.which)));
-    const taken = take(candidates, taking.pieces, () => sayInstead(all, taking.which, desk.nowMs, desk.book));
+    if (await recordedBefore(ledger, taking.requestKey)) return { items: [], again: true };
+    let there = await ledger.holdings();
+    const items = taking.items.map(({ which, pieces }) => {
+      const candidates = order(there.filter((holding) => matches(holding, which)));
+      const taken = take(candidates, pieces, kind, () => sayInstead(there, which, desk.nowMs, desk.book));
+      there = without(there, taken);
+      return { which, taken, pieces: taken.reduce((sum, part) => sum + part.pieces, 0) };
+    });
     await ledger.append({
       event: eventOf(ledger, desk, kind, { ...taking, atMs }),
-      movements: taken.map(({ holding, pieces }) => ({ holdingId: holding.id, pieces: -pieces })),
+      movements: totals(items.flatMap(({ taken }) => taken)),
     });
-    const pieces = taken.reduce((sum, part) => sum + part.pieces, 0);
-    return { taken, pieces, left: leftOf(desk, await ledger.holdings(), taking.which), again: false };
+    const left = items.map((item) => ({ ...item, left: usableLeft(desk, there, item.which, item.taken) }));
+    return { items: left, again: false };
   });
 }
 
-export interface Counting extends Doing {
-  readonly which: Which;
-  /** Pieces that are really there, zero or more. */
-  readonly pieces: number;
+/** What is there after some was taken. */
+function without(holdings: readonly Holding[], taken: readonly Taken[]): readonly Holding[] {
+  const gone = new Map(taken.map(({ holding, pieces }) => [holding.id, pieces]));
+  return holdings
+    .map((holding) => ({ ...holding, pieces: holding.pieces - (gone.get(holding.id) ?? 0) }))
+    .filter(({ pieces }) => pieces > 0);
 }
 
-export interface Counted {
-  readonly before: number;
-  readonly after: number;
-  readonly taken: readonly Taken[];
-  readonly added?: { readonly holding: Holding; readonly pieces: number };
+/** One movement a holding, however many items took from it. */
+function totals(taken: readonly Taken[]): { holdingId: string; pieces: number }[] {
+  const sums = new Map<string, number>();
+  for (const { holding, pieces } of taken) sums.set(holding.id, (sums.get(holding.id) ?? 0) - pieces);
+  return [...sums].map(([holdingId, pieces]) => ({ holdingId, pieces }));
 }
 
-/**
- * Records a count by hand. Fewer than the ledger says: the difference is taken first expired first; more: it is
- * added to the batch made last, because somebody forgot to log it there.
- */
-export async function recordCounted(desk: Desk, counting: Counting): Promise<Counted> {
-  if (counting.pieces !== 0) checkPieces(counting.pieces);
-  const atMs = checkWhen(counting.atMs, desk.nowMs);
-  return desk.ledger.write(async (ledger) => {
-    const all = await ledger.holdings();
-    const held = firstOut(
-      all.filter((holding) => matches(holding, counting.which)),
-      desk.book.settings.timeZone,
-    );
-    const before = held.reduce((sum, holding) => sum + holding.pieces, 0);
-    if (await recordedBefore(ledger, counting.requestKey)) return { before, after: before, taken: [] };
-    const difference = counting.pieces - before;
-    const newest = [...held].sort((a, b) => b.batch.madeMs - a.batch.madeMs)[0];
-    if (difference > 0 && !newest) {
-      throw new Problem(
-        'not_possible',
-        'No batch of that is in stock to add them to.',
-        'Log the batch first, like "made 25 oat bars yesterday".',
-      );
-    }
-    const taken = difference < 0 ? take(held, -difference, () => '') : [];
-    const added = difference > 0 && newest ? { holding: newest, pieces: difference } : undefined;
-    await ledger.append({
-      event: eventOf(ledger, desk, 'counted', {
-        ...counting,
-        atMs,
-        note: `counted ${counting.pieces}, ledger ${before}`,
-      }),
-      movements: [
-        ...taken.map(({ holding, pieces }) => ({ holdingId: holding.id, pieces: -pieces })),
-        ...(added ? [{ holdingId: added.holding.id, pieces: added.pieces }] : []),
-      ],
-    });
-    return { before, after: counting.pieces, taken, ...(added ? { added } : {}) };
-  });
-}
-
-/** Builds the event of an action told by a person. */
-export function eventOf(
-  ledger: LedgerWriter,
-  desk: Desk,
-  kind: LedgerEvent['kind'],
-  doing: Doing & { readonly note?: string },
-): LedgerEvent {
-  return {
-    id: ledger.newId(),
-    kind,
-    who: doing.who,
-    atMs: doing.atMs,
-    recordedMs: desk.nowMs,
-    ...(doing.requestKey === undefined ? {} : { requestKey: doing.requestKey }),
-    ...(doing.note === undefined ? {} : { note: doing.note }),
-  };
-}
-
-export async function recordedBefore(ledger: LedgerWriter, requestKey: string | undefined): Promise<boolean> {
-  return requestKey !== undefined && (await ledger.eventByRequest(requestKey)) !== undefined;
-}
-
-function leftOf(desk: Desk, holdings: readonly Holding[], which: Which): number {
+/** Of the recipes that were taken from, what can still be served, wherever it stands. */
+function usableLeft(desk: Desk, holdings: readonly Holding[], which: Which, taken: readonly Taken[]): number {
+  const recipes = new Set(taken.map(({ holding }) => holding.batch.recipeId));
   const { timeZone } = desk.book.settings;
   return holdings
-    .filter((holding) => matches(holding, which) && standingOf(holding, desk.nowMs, timeZone) === 'usable')
+    .filter(
+      (holding) =>
+        recipes.has(holding.batch.recipeId) &&
+        (which.code === undefined || matches(holding, which)) &&
+        standingOf(holding, desk.nowMs, timeZone) === 'usable',
+    )
     .reduce((sum, holding) => sum + holding.pieces, 0);
 }

@@ -1,14 +1,23 @@
 import { Problem } from '../../nutrition/problem.ts';
-import type { Desk, Doing } from './desk.ts';
-import type { LedgerEvent } from './ledger.ts';
-import { eventOf } from './record-taken.ts';
+import { type Desk, type Doing, eventOf } from './desk.ts';
+import type { Holding, LedgerEvent } from './ledger.ts';
+
+export interface Undone {
+  /** The entry that was taken back. */
+  readonly event: LedgerEvent;
+  /** Pieces that came back (above zero) or left again, by holding. */
+  readonly changed: readonly { readonly holding: Holding; readonly pieces: number }[];
+  readonly again: boolean;
+}
 
 /**
  * Takes back this person's last entry with another entry; both stay in the ledger.
  * @throws Problem `not_possible` when something recorded later depends on it.
  */
-export async function undoLast(desk: Desk, doing: Doing): Promise<LedgerEvent> {
+export async function undoLast(desk: Desk, doing: Doing): Promise<Undone> {
   return desk.ledger.write(async (ledger) => {
+    const done = doing.requestKey && (await ledger.eventByRequest(doing.requestKey));
+    if (done) return { event: done, changed: [], again: true };
     const last = await ledger.lastEventBy(doing.who);
     if (!last) {
       throw new Problem(
@@ -18,8 +27,10 @@ export async function undoLast(desk: Desk, doing: Doing): Promise<LedgerEvent> {
       );
     }
     const movements = await ledger.movementsOf([last.id]);
-    const balances = new Map((await ledger.holdings()).map((holding) => [holding.id, holding.pieces]));
-    const short = movements.find((movement) => (balances.get(movement.holdingId) ?? 0) - movement.pieces < 0);
+    const before = new Map((await ledger.holdings()).map((holding) => [holding.id, holding]));
+    const short = movements.find(
+      (movement) => (before.get(movement.holdingId)?.pieces ?? 0) - movement.pieces < 0,
+    );
     if (short) {
       throw new Problem(
         'not_possible',
@@ -31,6 +42,11 @@ export async function undoLast(desk: Desk, doing: Doing): Promise<LedgerEvent> {
       event: { ...eventOf(ledger, desk, 'undone', doing), reverses: last.id },
       movements: movements.map((movement) => ({ holdingId: movement.holdingId, pieces: -movement.pieces })),
     });
-    return last;
+    const now = new Map((await ledger.holdings()).map((holding) => [holding.id, holding]));
+    const changed = movements.flatMap(({ holdingId, pieces }) => {
+      const holding = now.get(holdingId) ?? before.get(holdingId);
+      return holding ? [{ holding, pieces: -pieces }] : [];
+    });
+    return { event: last, changed, again: false };
   });
 }

@@ -2,10 +2,12 @@ import type { Migration } from 'kysely';
 import { ledger } from './0001-ledger.ts';
 import { games } from './0002-games.ts';
 import { reminders } from './0003-reminders.ts';
+import { balances } from './0004-balances.ts';
 
 /** In the order they run; names sort the same way. Never edit one that has landed: add the next. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-ledger': ledger,
   '0002-games': games,
   '0003-reminders': reminders,
+  '0004-balances': balances,
 };
