@@ -6,6 +6,8 @@ export interface ConversationState {
   readonly last?: Reading;
   /** Id of the recipe last spoken of. */
   readonly recipeId?: string;
+  /** Pieces of the batch on the bench: what was scaled last, for rescues. */
+  readonly batchPieces?: number;
   /** A short question we asked; the next message may be its answer. */
   readonly question?: {
     readonly slot: string;

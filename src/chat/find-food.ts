@@ -1,7 +1,7 @@
 import type { Book } from '../nutrition/book.ts';
 import type { Food } from '../nutrition/food.ts';
 import { Problem } from '../nutrition/problem.ts';
-import { findersOf } from './commands/macros/finders.ts';
+import { findersOf } from './finders.ts';
 import type { SlotValue } from './slots.ts';
 
 const LONGEST_WORDS = 80;

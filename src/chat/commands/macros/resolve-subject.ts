@@ -7,9 +7,9 @@ import { nameKey } from '../../../nutrition/name-key.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import { recipeAmounts } from '../../../nutrition/recipe-totals.ts';
+import { type Finders, findersOf } from '../../finders.ts';
 import type { Slots } from '../../slots.ts';
 import { grams } from './figure-words.ts';
-import { type Finders, findersOf } from './finders.ts';
 import { itemLine, slotList, slotNumber, slotText } from './slot-values.ts';
 import type { Subject } from './subject.ts';
 

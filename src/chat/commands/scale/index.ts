@@ -66,6 +66,7 @@ function scaled(asked: Asked, recipe: Recipe): Answered {
     conversation: {
       ...kept,
       recipeId: recipe.id,
+      batchPieces: batch.pieces,
       last: { intent: 'scale', slots: { ...slots, recipe: recipe.id, made_pieces: batch.pieces } },
     },
   };

@@ -114,7 +114,7 @@ function forgotten(asked: Asked, recipe: Recipe, foodId: string): Answer {
 /** The batch on the bench: said now, or the one this conversation scaled; else one recipe. */
 function madeFactor(asked: Asked, recipe: Recipe): number {
   const { kitchen, slots, conversation } = asked;
-  const made = conversation.last?.slots.made_pieces;
+  const made = conversation.batchPieces;
   if (typeof slots.quantity === 'number') {
     const wanted = targetOf(recipe, kitchen, { quantity: slots.quantity, unit: slots.unit });
     if (wanted)

@@ -1,7 +1,7 @@
-import type { Book } from '../../../nutrition/book.ts';
-import { createFoodIndex } from '../../../nutrition/find-food.ts';
-import { createRecipeIndex, type RecipeIndex } from '../../../nutrition/find-recipe.ts';
-import type { FoodFinder } from '../../../nutrition/ingredient-list.ts';
+import type { Book } from '../nutrition/book.ts';
+import { createFoodIndex } from '../nutrition/find-food.ts';
+import { createRecipeIndex, type RecipeIndex } from '../nutrition/find-recipe.ts';
+import type { FoodFinder } from '../nutrition/ingredient-list.ts';
 
 /** How words become this book's recipes and foods. */
 export interface Finders {
