@@ -55,6 +55,9 @@ const settingsSchema = z.object({
     .max(1, 'A share is 0 to 1; 10 % is 0.1.')
     .optional(),
   pieces_per_person: z.number().positive('Pieces should be more than 0.').optional(),
+  game_recipe: z.string('A recipe id is text, like oat-bars.').trim().min(1).optional(),
+  game_people: z.int('People should be a whole number.').min(1).max(2_000).optional(),
+  pack_minutes: z.int('Minutes should be a whole number.').min(0).max(720).optional(),
   par: z.record(z.string(), z.int().min(0)).optional(),
   built_in: z.enum(['add', 'replace'], '"built_in" is add or replace.').optional(),
 });
@@ -68,6 +71,9 @@ const HINTS: Readonly<Record<string, string>> = {
   locations: 'Write {id: fridge_a, name: Fridge A, kind: fridge}.',
   most_days: 'Write 1 to 7.',
   closed_weekdays: 'Write [7] for Sunday.',
+  game_recipe: 'Write the id of a recipe: game_recipe: oat-bars',
+  game_people: 'Write how many people are fed at a game: game_people: 44',
+  pack_minutes: 'Write the minutes between packing and leaving, 0 to 720: pack_minutes: 60',
   par: 'Write recipe ids with pieces: {oat-bars: 24}.',
   built_in: 'Write add to cook beside the recipes that come along, replace to cook without them.',
 };
@@ -159,7 +165,19 @@ export function withSettings(base: KitchenSettings, written: WrittenSettings): K
     closedWeekdays: written.closed_weekdays ?? base.closedWeekdays,
     spareShare: written.spare_share ?? base.spareShare,
     piecesPerPerson: written.pieces_per_person ?? base.piecesPerPerson,
+    ...gameSettings(base, written),
     par: new Map([...base.par, ...Object.entries(written.par ?? {})]),
+  };
+}
+
+function gameSettings(base: KitchenSettings, written: WrittenSettings): Partial<KitchenSettings> {
+  const gameRecipe = written.game_recipe ?? base.gameRecipe;
+  const gamePeople = written.game_people ?? base.gamePeople;
+  const packMin = written.pack_minutes ?? base.packMin;
+  return {
+    ...(gameRecipe === undefined ? {} : { gameRecipe }),
+    ...(gamePeople === undefined ? {} : { gamePeople }),
+    ...(packMin === undefined ? {} : { packMin }),
   };
 }
 

@@ -32,6 +32,10 @@ export interface KitchenSettings {
   /** Spare share of a plan, 0.1 is 10 %. */
   readonly spareShare: number;
   readonly piecesPerPerson: number;
+  /** What games get when nobody says otherwise: a recipe id, people fed, minutes between packing and leaving. */
+  readonly gameRecipe?: string;
+  readonly gamePeople?: number;
+  readonly packMin?: number;
   /** Pieces that should be on the shelf, by recipe id. */
   readonly par: ReadonlyMap<string, number>;
 }

@@ -12,6 +12,7 @@ import type {
   Reading,
 } from '../kitchen/stock/ledger.ts';
 import type { CalendarDate } from '../kitchen/time/zone.ts';
+import { present } from './present.ts';
 import type {
   BatchesTable,
   BatchLotsTable,
@@ -20,11 +21,6 @@ import type {
   OpeningsTable,
   ReadingsTable,
 } from './schema.ts';
-
-/** Leaves out what is null, so that absent means absent on the other side. */
-function present<K extends string, T>(key: K, value: T | null): { [P in K]?: T } {
-  return (value === null ? {} : { [key]: value }) as { [P in K]?: T };
-}
 
 export function eventOf(row: Selectable<EventsTable>): LedgerEvent {
   return {

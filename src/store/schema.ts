@@ -134,8 +134,13 @@ export interface GamesTable {
   time_zone: string;
   departs_ms: number | null;
   people: number | null;
+  recipe_id: string | null;
   status: string;
   updated_ms: number;
+  /** JSON: what it was before its last change. */
+  was: string | null;
+  calendar_says: string | null;
+  missing_ms: number | null;
 }
 
 export interface CalendarsTable {

@@ -3,6 +3,14 @@ import type { CalendarDate, ClockTime } from '../time/zone.ts';
 export type Side = 'home' | 'away' | 'neutral';
 export type GameStatus = 'planned' | 'cancelled';
 
+/** What a game was before its last change, for people who ask what moved. */
+export interface GameBefore {
+  readonly date: CalendarDate;
+  readonly time?: ClockTime;
+  readonly status: GameStatus;
+  readonly changedMs: number;
+}
+
 /**
  * A game as the kitchen knows it. The local date and time with their zone are what is true (laws about clocks can
  * change); the instant is worked out from them. A game whose time is not announced has a date only.
@@ -28,8 +36,15 @@ export interface Game {
   readonly departsMs?: number;
   /** People who travel or are fed. */
   readonly people?: number;
+  /** What is made for it, when it is not the kitchen's usual. */
+  readonly recipeId?: string;
   readonly status: GameStatus;
   readonly updatedMs: number;
+  readonly was?: GameBefore;
+  /** The calendar's last word on it, as one text to compare: while that stays, what people changed by hand stays. */
+  readonly calendarSays?: string;
+  /** Since when its calendar no longer lists it. It stays planned until somebody says otherwise. */
+  readonly missingMs?: number;
 }
 
 /** A calendar that is read again: a file given once, or an address. */
@@ -54,6 +69,7 @@ export interface GameBook {
   ofCalendar(calendarId: string): Promise<readonly Game[]>;
   calendars(): Promise<readonly CalendarSource[]>;
   putCalendar(calendar: CalendarSource): Promise<void>;
+  /** Forgets a calendar and every game that came from it. */
   removeCalendar(id: string): Promise<void>;
 }
 
