@@ -1,6 +1,7 @@
 import type { Game } from '../../src/kitchen/games/game.ts';
 import type { Batch, Holding } from '../../src/kitchen/stock/ledger.ts';
 import type { CalendarDate, ClockTime } from '../../src/kitchen/time/zone.ts';
+import { NEEDS, type Need } from '../../src/nutrition/allergens.ts';
 
 /** A game of the Alder Point Herons in Chicago time, with what a test says of it. */
 export function gameOn(date: string, time: string | undefined, more: Partial<Game> = {}): Game {
@@ -37,8 +38,7 @@ export function held(recipeId: string, pieces: number, useBy: string, more: Part
       ingredients: [],
       contains: [],
       advisory: [],
-      glutenFree: false,
-      vegan: false,
+      verdicts: Object.fromEntries(NEEDS.map((need) => [need, 'ask'])) as Record<Need, 'ask'>,
       days: 7,
       keepCold: true,
     },
