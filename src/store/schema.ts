@@ -171,6 +171,14 @@ export interface RemindersTable {
   taken_by: string | null;
   done_by: string | null;
   done_ms: number | null;
+  /** What people say: R12. Counted in each workspace. */
+  number: number;
+  /** 1 while the planner keeps it; 0 when a person made or changed it. */
+  planned: number;
+  /** YYYY-MM-DDTHH:MM in `zone` when the due instant hangs on the kitchen's wall clock. */
+  wall: string | null;
+  zone: string | null;
+  sent_ms: number | null;
 }
 
 export interface ReminderRulesTable {
@@ -198,4 +206,6 @@ export interface OutboxTable {
   sent_ms: number | null;
   sent_ref: string | null;
   problem: string | null;
+  /** 1 when an attempt ended without an answer. */
+  maybe_sent: Generated<number>;
 }

@@ -1,3 +1,5 @@
+import type { ClockTime, WallTime } from '../time/zone.ts';
+
 export const REMINDER_KINDS = [
   'prep',
   'pack',
@@ -19,12 +21,19 @@ export type ReminderAudience = 'kitchen' | 'dietitian';
 
 export type ReminderState = 'pending' | 'claimed' | 'queued' | 'sent' | 'missed' | 'cancelled';
 
+/** The wall-clock time a reminder hangs on: when the kitchen's zone moves, it moves along. */
+export interface ReminderWall extends WallTime {
+  readonly zone: string;
+}
+
 /** One occurrence of something to be told. `key` names it: the same thing is never planned twice. */
 export interface Reminder {
   readonly id: string;
   readonly workspace: string;
   /** E.g. `stock_check:2026-12-05`, `prep:<game id>`, `own:<rule id>:2026-12-07T07:30`. */
   readonly key: string;
+  /** What people say to name it: R12. */
+  readonly code: string;
   readonly kind: ReminderKind;
   readonly audience: ReminderAudience;
   readonly dueMs: number;
@@ -33,6 +42,11 @@ export interface Reminder {
   /** What it is about, for composing its text when it is sent: ids and words, plain JSON. */
   readonly about: Readonly<Record<string, string | number | boolean>>;
   readonly state: ReminderState;
+  /** True while the planner keeps it; false when a person made or changed it. */
+  readonly planned: boolean;
+  /** Absent for "in 20 min": that is an instant, whatever the clock on the wall shows. */
+  readonly wall?: ReminderWall;
+  readonly sentMs?: number;
   /** Who said "I've got it", who said it is done, and when. */
   readonly takenBy?: string;
   readonly doneBy?: string;
@@ -45,8 +59,8 @@ export interface ReminderRule {
   readonly task: string;
   /** ISO weekdays 1 to 7; all seven for daily. */
   readonly weekdays: readonly number[];
-  /** Wall-clock HH:MM in the kitchen's zone. */
-  readonly time: string;
+  /** Wall-clock time in the kitchen's zone. */
+  readonly time: ClockTime;
   readonly audience: ReminderAudience;
   readonly madeBy: string;
 }
@@ -55,7 +69,8 @@ export interface ReminderRule {
 export interface OutboxMessage {
   readonly id: string;
   readonly workspace: string;
-  readonly reminderId?: string;
+  /** What it tells of; absent for the list of what was missed. */
+  readonly reminder?: Reminder;
   readonly audience: ReminderAudience;
   /** An Answer as JSON; the store does not look inside. */
   readonly body: string;

@@ -2,6 +2,7 @@ import type { Migration } from 'kysely';
 import { ledger } from './0001-ledger.ts';
 import { games } from './0002-games.ts';
 import { reminders } from './0003-reminders.ts';
+import { reminderCodes } from './0006-reminder-codes.ts';
 import { balances } from './0004-balances.ts';
 import { gameChanges } from './0005-game-changes.ts';
 
@@ -10,6 +11,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-ledger': ledger,
   '0002-games': games,
   '0003-reminders': reminders,
+  '0006-reminder-codes': reminderCodes,
   '0004-balances': balances,
   '0005-game-changes': gameChanges,
 };
