@@ -27,7 +27,7 @@ export async function openDatabase(
 ): Promise<Database> {
   const database = /^postgres(ql)?:\/\//.test(url) ? openPostgres(url, onLost) : openSqlite(url);
   try {
-    await migrate(database.db);
+    await migrate(database.db, database.engine);
     return database;
   } catch (error) {
     await database.close();

@@ -1,5 +1,6 @@
 import { type Kysely, Migrator, sql } from 'kysely';
 import { Problem } from '../nutrition/problem.ts';
+import type { Engine } from './database.ts';
 import { MIGRATIONS } from './migrations/index.ts';
 import type { Schema } from './schema.ts';
 
@@ -7,16 +8,28 @@ import type { Schema } from './schema.ts';
  * Brings the database to this program's schema. Several instances may call it at once: the first one in works, the
  * others wait and find nothing to do. A schema from a newer program is refused untouched.
  */
-export async function migrate(db: Kysely<Schema>): Promise<void> {
-  await refuseNewerSchema(db);
-  const migrator = new Migrator({ db, provider: { getMigrations: async () => ({ ...MIGRATIONS }) } });
+export async function migrate(db: Kysely<Schema>, engine: Engine): Promise<void> {
+  const ownSchema = engine === 'postgres' ? await currentSchema(db) : undefined;
+  await refuseNewerSchema(db, ownSchema);
+  const migrator = new Migrator({
+    db,
+    provider: { getMigrations: async () => ({ ...MIGRATIONS }) },
+    ...(ownSchema === undefined ? {} : { migrationTableSchema: ownSchema }),
+  });
   const { error } = await migrator.migrateToLatest();
   if (error) throw error;
 }
 
-async function refuseNewerSchema(db: Kysely<Schema>): Promise<void> {
+/** One PostgreSQL database may hold several kitchens, each in a schema: a neighbor's tables are not ours. */
+async function currentSchema(db: Kysely<Schema>): Promise<string | undefined> {
+  const { rows } = await sql<{ name: string | null }>`select current_schema() as name`.execute(db);
+  return rows[0]?.name ?? undefined;
+}
+
+async function refuseNewerSchema(db: Kysely<Schema>, ownSchema: string | undefined): Promise<void> {
   const tables = await db.introspection.getTables({ withInternalKyselyTables: true });
-  if (!tables.some((table) => table.name === 'kysely_migration')) return;
+  const ours = tables.filter((table) => ownSchema === undefined || table.schema === ownSchema);
+  if (!ours.some((table) => table.name === 'kysely_migration')) return;
   const { rows } = await sql<{ name: string }>`select name from kysely_migration`.execute(db);
   const unknown = rows.map((row) => row.name).filter((name) => !(name in MIGRATIONS));
   if (unknown.length === 0) return;
