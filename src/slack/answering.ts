@@ -33,8 +33,6 @@ export interface AnsweringParts {
 
 /** What the kitchen works by together: a command of staff or an intern about these is shown to the channel. */
 const SHARED_INTENTS: ReadonlySet<Intent> = new Set(['scale']);
-/** Answers that hold calories when the kitchen's people ask; athletes who read along do not see those. */
-const CALORIES_FOR_KITCHEN: ReadonlySet<Intent> = new Set(['macros', 'balance']);
 const KITCHEN: ReadonlySet<PersonRole> = new Set(['staff', 'intern']);
 
 /** From a message in Slack to an answer in Slack, the same for every way of asking. */
@@ -78,10 +76,7 @@ function draw(reply: Reply, said: Said, role: PersonRole): Delivery {
   const { answer, error } = reply;
   if (!answer) return { message: error ? errorMessage(error) : apology('empty'), isPublic: false };
   const isKitchen = KITCHEN.has(role);
-  const isShared =
-    said.manner === 'aloud'
-      ? !(isKitchen && CALORIES_FOR_KITCHEN.has(reply.intent))
-      : isKitchen && SHARED_INTENTS.has(reply.intent);
+  const isShared = said.manner === 'aloud' || (isKitchen && SHARED_INTENTS.has(reply.intent));
   return {
     message: answerMessage(answer, blockIdOf(said.place)),
     isPublic: answer.audience === 'channel' && isShared,

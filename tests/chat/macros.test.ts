@@ -51,10 +51,17 @@ async function ask(
     conversation = {},
     kitchenBook = book,
     text = '',
-  }: { text?: string; role?: PersonRole; conversation?: ConversationState; kitchenBook?: Book } = {},
+    isPrivate = true,
+  }: {
+    text?: string;
+    isPrivate?: boolean;
+    role?: PersonRole;
+    conversation?: ConversationState;
+    kitchenBook?: Book;
+  } = {},
 ) {
   const asker = { role, who: 'WP-07', workspace: 'test' };
-  const request = { text, asker, conversation: 'c', isPrivate: true, nowMs: 0 };
+  const request = { text, asker, conversation: 'c', isPrivate, nowMs: 0 };
   return macros.answers({
     slots,
     request,
@@ -222,6 +229,9 @@ describe('quiet numbers', () => {
     },
   ])('an athlete sees no calories anywhere: %j', async (slots) => {
     expect(hasEnergy(await answerTo(slots, { role: 'athlete' }))).toBe(false);
+    expect(JSON.stringify(await answerTo(slots, { role: 'staff', isPrivate: false }))).not.toMatch(
+      /kcal|"energy/i,
+    );
     expect(hasEnergy(await answerTo(slots, { role: 'staff' }))).toBe(true);
   });
 
@@ -230,6 +240,20 @@ describe('quiet numbers', () => {
     expect(answer.title).toContain(book.settings.contacts.dietitian);
     expect(answer.title).not.toMatch(/\d/);
   });
+
+  test.each(['staff', 'intern'] as const)(
+    '%s who ask where others read along are told where they are',
+    async (role) => {
+      const public_ = { role, isPrivate: false };
+      expect(wordsOf(await answerTo({ recipe: 'oat bars' }, public_))).toContain(
+        'ask me in a direct message',
+      );
+      const only = await answerTo({ recipe: 'oat bars', nutrient: ['calories'] }, public_);
+      expect(only.title).toBe('Calories stay out of channels; ask me in a direct message.');
+      const both = await answerTo({ compare: ['oat-bars', 'milk-cups'], nutrient: ['calories'] }, public_);
+      expect(both.next[0]?.says).toBe('compare Oat bars and Milk cups');
+    },
+  );
 
   test('an athlete sees them where the dietitian has allowed it', async () => {
     const open = { ...book, settings: { ...book.settings, caloriesForAthletes: true } };

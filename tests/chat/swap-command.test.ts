@@ -25,6 +25,8 @@ describe('a swap by need', () => {
     const staff = await ask({ avoid: ['gluten'] }, inBar);
     expect(shown(athlete.answer) + JSON.stringify(athlete.answer.data)).not.toMatch(/kcal/i);
     expect(shown(staff.answer)).toMatch(/kcal/i);
+    const aloud = await ask({ avoid: ['gluten'] }, { ...inBar, isPrivate: false });
+    expect(shown(aloud.answer) + JSON.stringify(aloud.answer.data)).not.toMatch(/kcal/i);
   });
 
   test('says which ingredient blocks when nothing serves', async () => {

@@ -44,6 +44,9 @@ export interface AskOptions {
   readonly role?: PersonRole;
   readonly conversation?: ConversationState;
   readonly list?: 'us' | 'eu';
+  readonly text?: string;
+  /** False where others read along. */
+  readonly isPrivate?: boolean;
 }
 
 /** Asks one command with slots as the reading would give them. */
@@ -57,10 +60,10 @@ export async function askCommand(
     kitchen: pantryKitchen(options.list),
     conversation: options.conversation ?? {},
     request: {
-      text: 'as read',
+      text: options.text ?? 'as read',
       asker: { role: options.role ?? 'staff', who: 'WP-07', workspace: 'test' },
       conversation: 'test',
-      isPrivate: true,
+      isPrivate: options.isPrivate ?? true,
       nowMs: 0,
     },
   });

@@ -22,6 +22,8 @@ export interface Asking {
   /** True when the person named nutrients: then only those are told. */
   readonly named: boolean;
   readonly energyShown: boolean;
+  /** Where the calories are that this answer does not show. */
+  readonly elsewhere: readonly string[];
   readonly slots: Slots;
   readonly book: Book;
 }
@@ -41,7 +43,7 @@ export function figuresAnswer(asking: Asking): Answer {
     sections: [
       ...(target.lines.length > 0 ? [{ kind: 'list', items: target.lines } as const] : []),
       figureTable(figures, basis),
-      ...textSections([...aboutLines(asking, figures), sourcesLine(foods)]),
+      ...textSections([...aboutLines(asking, figures), sourcesLine(foods), ...asking.elsewhere]),
       ...noteSection(subject),
     ],
     cautions: [],

@@ -4,6 +4,7 @@ import type { Recipe } from '../../../nutrition/recipe.ts';
 import type { Answer } from '../../answer.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
 import { findersOf } from '../../finders.ts';
+import { energyNotShown, seesEnergy, shownTo, whereEnergyIs } from '../../quiet-numbers.ts';
 import { ALL_ROLES } from '../../roles.ts';
 import type { Slots } from '../../slots.ts';
 import { figuresAnswer } from './answer-figures.ts';
@@ -11,7 +12,6 @@ import { basisOf } from './basis.ts';
 import { compareAnswer, type Side } from './compare-answer.ts';
 import { nutrientOf } from './figure-words.ts';
 import { labelAnswer } from './label-answer.ts';
-import { energyIsForTheDietitian, seesEnergy, shownTo } from './quiet-numbers.ts';
 import { resolveName, resolveSubject } from './resolve-subject.ts';
 import { itemLine, slotList, slotNumber, slotTargets, slotText } from './slot-values.ts';
 import type { Subject } from './subject.ts';
@@ -46,18 +46,18 @@ export const macros: Command = {
     const { foods } = findersOf(asked.kitchen.book);
     const slots = withWhatWasSaid(withTypedList(asked.slots, asked.request.text, foods), asked);
     const keys = wantedKeys(slots);
-    const { role } = asked.request.asker;
+    const { request } = asked;
     const { settings } = asked.kitchen.book;
-    const shown = shownTo(keys, role, settings);
+    const shown = shownTo(keys, request, settings);
     if (shown.length === 0 && slots.compare !== undefined) {
-      return answered(energyIsForTheDietitian(settings, 'both'), slots);
+      return answered(bothWithoutEnergy(slots, asked), slots);
     }
     if (slots.compare !== undefined) return answered(compared(slots, asked, shown), slots);
     const resolved = resolveSubject(slots, asked.kitchen.book);
     if (!resolved) return whichOne(slots, asked);
     if ('between' in resolved) return whichOf(resolved.between, slots, asked);
     const { subject } = resolved;
-    if (shown.length === 0) return answered(energyIsForTheDietitian(settings, subject.title), slots, subject);
+    if (shown.length === 0) return answered(energyNotShown(request, settings, subject.title), slots, subject);
     return answered(answerFor(subject, slots, asked, shown), slots, subject);
   },
 };
@@ -103,8 +103,9 @@ function answerFor(subject: Subject, slots: Slots, asked: Asked, keys: readonly 
   if (was !== undefined && was !== subject.pieces && slots.output === undefined) {
     return cutsBeside(subject, was, slots, asked, keys);
   }
-  const energyShown = seesEnergy(asked.request.asker.role, book.settings);
-  const asking = { subject, basis, keys, named: isNamed(slots), energyShown, slots, book };
+  const energyShown = seesEnergy(asked.request, book.settings);
+  const elsewhere = whereEnergyIs(asked.request, book.settings);
+  const asking = { subject, basis, keys, named: isNamed(slots), energyShown, elsewhere, slots, book };
   return slotText(slots, 'output') === 'label' ? labelAnswer(asking) : figuresAnswer(asking);
 }
 
@@ -124,6 +125,14 @@ function cutsBeside(
     after: `of ${cut.title} cut into ${cut.pieces}`,
   }));
   return compareAnswer(sides, leadingWithProtein(keys));
+}
+
+function bothWithoutEnergy(slots: Slots, { request, kitchen: { book } }: Asked): Answer {
+  const names = slotList(slots, 'compare').map(
+    (name) => book.recipes.get(String(name))?.title ?? itemLine(name),
+  );
+  const both = names.join(' and ');
+  return energyNotShown(request, book.settings, both, `compare ${both}`);
 }
 
 function compared(slots: Slots, { kitchen }: Asked, keys: readonly NutrientKey[]): Answer {

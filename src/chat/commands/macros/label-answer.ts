@@ -31,7 +31,10 @@ export function labelAnswer(asking: Asking): Answer {
         ],
         rows: rows.map((row) => [indented(row), amountOf(row), percentOf(row)]),
       },
-      { kind: 'list', items: [...missingLines(rows), ...footnotes(rows), sourcesLine(foods)] },
+      {
+        kind: 'list',
+        items: [...missingLines(rows), ...footnotes(rows), sourcesLine(foods), ...asking.elsewhere],
+      },
     ],
     cautions: [
       'Worked out from tables and package labels, not tested. Ingredients and allergens must be on the label too.',

@@ -3,18 +3,18 @@ import type { PieceTotals } from '../../../nutrition/recipe-totals.ts';
 import type { SwapOffer } from '../../../nutrition/swap/offer.ts';
 import type { Section } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
+import { shownTo } from '../../quiet-numbers.ts';
 
 const SHOWN: readonly NutrientKey[] = ['proteinG', 'carbohydrateG', 'fatG', 'fiberG', 'sugarsG', 'sodiumMg'];
 
-/** Energy is for staff, or where the kitchen lets athletes see it. */
-export const mayShowEnergy = (asked: Asked): boolean =>
-  ['staff', 'intern'].includes(asked.request.asker.role) || asked.kitchen.book.settings.caloriesForAthletes;
+const keysFor = ({ request, kitchen }: Asked): readonly NutrientKey[] =>
+  shownTo(['energyKcal', ...SHOWN], request, kitchen.book.settings);
 
 /** Per piece now and after each offer, cost too where every ingredient has a price. */
 export function compareTable(asked: Asked, offers: readonly SwapOffer[]): Section[] {
   const first = offers[0];
   if (!first) return [];
-  const keys: readonly NutrientKey[] = mayShowEnergy(asked) ? ['energyKcal', ...SHOWN] : SHOWN;
+  const keys = keysFor(asked);
   const rows = keys.map((key) => [
     `${nutrient(key).name} (${nutrient(key).unit})`,
     figure(first.before, key),
@@ -55,9 +55,8 @@ export const dollars = (cents: number | undefined): string =>
 
 /** The same figures for machines, keys with units; energy only for those who may see it. */
 export function pieceData(asked: Asked, piece: PieceTotals): Record<string, number> {
-  const keys: readonly NutrientKey[] = mayShowEnergy(asked) ? ['energyKcal', ...SHOWN] : SHOWN;
   return Object.fromEntries(
-    keys.flatMap((key) => {
+    keysFor(asked).flatMap((key) => {
       const { value } = piece.totals.of(key);
       return value === undefined ? [] : [[key, Math.round(value * 10) / 10]];
     }),
