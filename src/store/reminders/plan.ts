@@ -25,10 +25,14 @@ export async function replan(
   return { added: fresh.length, moved, cancelled: await cancelUnwanted(trx, workspace, byKey, nowMs) };
 }
 
-/** What a person changed stays; what was told stays; what was cancelled comes back if it is still to come. */
+/**
+ * What a person changed stays; what was told stays; what is overdue stays overdue, so that it is told as late; what was
+ * cancelled comes back if it is still to come.
+ */
 function mayMove(row: Selectable<RemindersTable>, now: NewReminder, nowMs: number): boolean {
   if (row.planned !== 1) return false;
-  return row.state === 'pending' || (row.state === 'cancelled' && now.dueMs > nowMs);
+  if (row.state === 'pending') return row.due_ms > nowMs || now.dueMs > nowMs;
+  return row.state === 'cancelled' && now.dueMs >= nowMs;
 }
 
 function differs(row: Selectable<RemindersTable>, now: NewReminder): boolean {
