@@ -40,7 +40,7 @@ async function serve(options: Options, config: Config, kitchen: Kitchen): Promis
 }
 
 async function kitchenFor(options: Options, memory: Memory): Promise<Kitchen> {
-  const kitchen = await openKitchen(systemClock, options.kitchen, memory.ledgers);
+  const kitchen = await openKitchen(systemClock, options.kitchen, memory);
   for (const line of bookProblemLines(kitchen.book.problems)) process.stderr.write(`${line}\n`);
   if (options.now === undefined) return kitchen;
   return { ...kitchen, clock: await stoppedClock(options.now, kitchen.book.settings.timeZone) };

@@ -1,8 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { openBook } from './book/open-book.ts';
 import type { Clock, Kitchen } from './kitchen/kitchen.ts';
-import type { Ledgers } from './kitchen/stock/ledger.ts';
-import { noLedgers } from './kitchen/stock/no-ledgers.ts';
+import { noMemory } from './kitchen/no-memory.ts';
 
 /** The recipes and foods that come along; the same way from `src` and from `dist`. */
 const BUILT_IN = fileURLToPath(new URL('../recipes', import.meta.url));
@@ -16,8 +15,9 @@ const IMAGE = fileURLToPath(new URL('../dist/book.json', import.meta.url));
 export async function openKitchen(
   clock: Clock,
   ownFolder?: string,
-  ledgers: Ledgers = noLedgers,
+  memory: Pick<Kitchen, 'ledgers' | 'games' | 'reminders'> = noMemory,
 ): Promise<Kitchen> {
   const book = await openBook(ownFolder === undefined ? [BUILT_IN] : [BUILT_IN, ownFolder], IMAGE);
-  return { book, clock, ledgers };
+  const { ledgers, games, reminders } = memory;
+  return { book, clock, ledgers, games, reminders };
 }

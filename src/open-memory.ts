@@ -1,10 +1,18 @@
 import { join } from 'node:path';
-import type { Ledger, Ledgers } from './kitchen/stock/ledger.ts';
+import type { GameBooks } from './kitchen/games/game.ts';
+import type { ReminderBooks } from './kitchen/reminders/reminder-book.ts';
+import type { ReminderQueues } from './kitchen/reminders/reminder-queue.ts';
+import type { Ledgers } from './kitchen/stock/ledger.ts';
+import { lazyPort } from './lazy-port.ts';
 import type { Database } from './store/database.ts';
 
 /** The kitchen's memory: a database that is opened when something is first remembered or looked up. */
 export interface Memory {
   readonly ledgers: Ledgers;
+  readonly games: GameBooks;
+  readonly reminders: ReminderBooks;
+  /** For the scheduler alone. */
+  readonly queues: ReminderQueues;
   /** Opens the database at the first call. A failure is not kept: the next call tries again. */
   database(): Promise<Database>;
   /** Closes what was opened; nothing when it never was. */
@@ -13,20 +21,6 @@ export interface Memory {
 
 /** Where the memory is kept unless told otherwise, under the current folder. */
 export const DEFAULT_FILE = join('data', 'kitchen.db');
-
-const LEDGER_METHODS: { readonly [method in keyof Ledger]: true } = {
-  write: true,
-  holdings: true,
-  batches: true,
-  event: true,
-  eventByRequest: true,
-  lastEventBy: true,
-  events: true,
-  movementsOf: true,
-  historyOf: true,
-  readings: true,
-  openings: true,
-};
 
 /**
  * The memory behind `url` (`postgres://…` or a SQLite file), not opened yet: most requests need no database, and one
@@ -43,12 +37,27 @@ export function lazyMemory(url: string, nowMs: () => number): Memory {
       });
     return opening;
   };
-  const ledgerOf = async (workspace: string): Promise<Ledger> => {
-    const [{ ledgersIn }, opened] = await Promise.all([import('./store/ledger.ts'), database()]);
-    return ledgersIn(opened, nowMs)(workspace);
-  };
   return {
-    ledgers: (workspace) => lazyLedger(() => ledgerOf(workspace)),
+    ledgers: (workspace) =>
+      lazyPort(async () => {
+        const { ledgersIn } = await import('./store/ledger.ts');
+        return ledgersIn(await database(), nowMs)(workspace);
+      }),
+    games: (workspace) =>
+      lazyPort(async () => {
+        const { gameBooksIn } = await import('./store/game-book.ts');
+        return gameBooksIn(await database())(workspace);
+      }),
+    reminders: (workspace) =>
+      lazyPort(async () => {
+        const { reminderBooksIn } = await import('./store/reminders/book.ts');
+        return reminderBooksIn(await database())(workspace);
+      }),
+    queues: (workspace) =>
+      lazyPort(async () => {
+        const { reminderQueuesIn } = await import('./store/reminders/queue.ts');
+        return reminderQueuesIn(await database())(workspace);
+      }),
     database,
     async close() {
       const opened = await opening?.catch(() => undefined);
@@ -56,14 +65,4 @@ export function lazyMemory(url: string, nowMs: () => number): Memory {
       await opened?.close();
     },
   };
-}
-
-/** A ledger whose every method opens the real one first. */
-function lazyLedger(open: () => Promise<Ledger>): Ledger {
-  type Method = (...given: readonly unknown[]) => Promise<unknown>;
-  const methods = Object.keys(LEDGER_METHODS).map((name): [string, Method] => [
-    name,
-    async (...given) => ((await open())[name as keyof Ledger] as Method)(...given),
-  ]);
-  return Object.fromEntries(methods) as unknown as Ledger;
 }

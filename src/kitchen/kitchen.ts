@@ -1,4 +1,6 @@
 import type { Book } from '../nutrition/book.ts';
+import type { GameBooks } from './games/game.ts';
+import type { ReminderBooks } from './reminders/reminder-book.ts';
 import type { Ledgers } from './stock/ledger.ts';
 
 /** Where "now" comes from; injected so that tests and `--now` decide. Epoch milliseconds. */
@@ -10,6 +12,8 @@ export interface Clock {
 export interface Kitchen {
   readonly book: Book;
   readonly clock: Clock;
-  /** Opened at the first use; a kitchen without a memory has `noLedgers`. */
+  /** Opened at the first use; a kitchen without a memory has `noMemory`. So are the two below. */
   readonly ledgers: Ledgers;
+  readonly games: GameBooks;
+  readonly reminders: ReminderBooks;
 }

@@ -5,7 +5,7 @@ import { macros } from '../../src/chat/commands/macros/index.ts';
 import type { ConversationState } from '../../src/chat/conversation.ts';
 import type { PersonRole } from '../../src/chat/request.ts';
 import type { Slots } from '../../src/chat/slots.ts';
-import { noLedgers } from '../../src/kitchen/stock/no-ledgers.ts';
+import { noMemory } from '../../src/kitchen/no-memory.ts';
 import type { Book } from '../../src/nutrition/book.ts';
 import {
   foodOf,
@@ -66,7 +66,7 @@ async function ask(
     slots,
     request,
     conversation,
-    kitchen: { book: kitchenBook, clock: { nowMs: () => 0 }, ledgers: noLedgers },
+    kitchen: { book: kitchenBook, clock: { nowMs: () => 0 }, ...noMemory },
   });
 }
 const answerTo = async (...args: Parameters<typeof ask>): Promise<Answer> => (await ask(...args)).answer;

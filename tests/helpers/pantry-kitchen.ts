@@ -4,13 +4,13 @@ import type { ConversationState } from '../../src/chat/conversation.ts';
 import type { PersonRole } from '../../src/chat/request.ts';
 import type { Slots } from '../../src/chat/slots.ts';
 import type { Kitchen } from '../../src/kitchen/kitchen.ts';
-import { noLedgers } from '../../src/kitchen/stock/no-ledgers.ts';
+import { noMemory } from '../../src/kitchen/no-memory.ts';
 import { PANTRY, RECIPES } from '../nutrition/swap/pantry.ts';
 
 /** A kitchen with the test pantry and its one recipe. */
 export const pantryKitchen = (allergenList: 'us' | 'eu' = 'us'): Kitchen => ({
   clock: { nowMs: () => 0 },
-  ledgers: noLedgers,
+  ...noMemory,
   book: {
     foods: PANTRY,
     recipes: RECIPES,

@@ -3,7 +3,7 @@ import type { Command } from '../../src/chat/command.ts';
 import type { ConversationState } from '../../src/chat/conversation.ts';
 import type { Slots } from '../../src/chat/slots.ts';
 import type { Kitchen } from '../../src/kitchen/kitchen.ts';
-import { noLedgers } from '../../src/kitchen/stock/no-ledgers.ts';
+import { noMemory } from '../../src/kitchen/no-memory.ts';
 import type { Book } from '../../src/nutrition/book.ts';
 
 const NOW_MS = Date.UTC(2026, 8, 7, 14);
@@ -11,7 +11,7 @@ const NOW_MS = Date.UTC(2026, 8, 7, 14);
 export const kitchenOf = (book: Book): Kitchen => ({
   book,
   clock: { nowMs: () => NOW_MS },
-  ledgers: noLedgers,
+  ...noMemory,
 });
 
 /** Asks one command with slots, one conversation through; what a surface would do, without reading text. */
