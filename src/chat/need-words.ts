@@ -26,6 +26,23 @@ const NEED_NAMES: Partial<Record<Need, string>> = {
 /** What a need avoids, as people read it. */
 export const needName = (need: Need): string => NEED_NAMES[need] ?? allergenName(need);
 
+const FREE_WORDS: Partial<Record<Need, string>> = {
+  tree_nut: 'tree-nut-free',
+  milk: 'dairy-free',
+  animal: 'vegan',
+  meat: 'vegetarian',
+  added_sugar: 'no-added-sugar',
+  sulphites: 'sulphite-free',
+};
+
+/** Needs as people ask for them: "nut-free and vegan". What a button says must be read back as the same needs. */
+export function freeWords(needs: readonly Need[]): string {
+  const isNutFree = needs.includes('peanut') && needs.includes('tree_nut');
+  const others = needs.filter((need) => !isNutFree || (need !== 'peanut' && need !== 'tree_nut'));
+  const words = others.map((need) => FREE_WORDS[need] ?? `${need}-free`);
+  return listed(isNutFree ? ['nut-free', ...words] : words);
+}
+
 /** "peanut, tree nuts and milk". */
 export function listed(words: readonly string[], last = 'and'): string {
   if (words.length < 2) return words.join('');
@@ -45,6 +62,14 @@ export const CROSS_CONTACT =
 export function reactionCaution(settings: KitchenSettings): string {
   return `Past severe reaction: follow your own plan, not this list, and ask ${settings.contacts.dietitian}. In a reaction: epinephrine auto-injector, call ${settings.emergencyNumber}.`;
 }
+
+/** Halal and kosher are read as "no pork", which is less than either asks for. */
+export const widerThanPork = (text: string, needs: readonly Need[]): readonly string[] =>
+  needs.includes('pork') && /\b(?:halal|kosher)\b/i.test(text)
+    ? [
+        'Checked for pork only. Halal and kosher ask for more, such as certification, gelatin and alcohol: ask the dietitian.',
+      ]
+    : [];
 
 const PREFERENCES: readonly Need[] = ['animal', 'meat', 'pork', 'added_sugar', 'lactose'];
 

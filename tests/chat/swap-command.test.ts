@@ -69,7 +69,9 @@ describe('a replacement that was named', () => {
       avoid: ['peanut', 'tree_nut'],
       recipe: 'test-oat-bar',
     });
-    expect(answer.title).toBe('Not without tree nuts: Almond butter.');
+    expect(answer.title).toBe(
+      'With that it is not nut-free. Test oat bar: contains tree nuts (Almond butter).',
+    );
     expect(answer.data).toMatchObject({ offers: [{ swaps: [{ to: 'sunflower-seed-butter' }] }] });
   });
 
@@ -90,6 +92,9 @@ describe('a replacement that was named', () => {
 
 test('asks one short question when nothing was named', async () => {
   expect((await ask({})).answer.title).toBe('Which ingredient, in which recipe?');
-  expect((await ask({ avoid: ['milk'] })).answer.title).toBe('Which recipe shall I change?');
+  const forNeed = await ask({ avoid: ['milk'] });
+  expect(forNeed.answer.title).toBe('0 of 1 recipes list no milk; the kitchen itself is not checked.');
+  expect(shown(forNeed.answer)).toContain('dairy-free version of ...');
+  expect(forNeed.conversation?.question).toMatchObject({ slot: 'recipe', reading: { intent: 'swap' } });
   expect((await ask({}, inBar)).answer.title).toContain('which ingredient is out');
 });

@@ -10,23 +10,25 @@ import {
   AVENIN_NOTE,
   allergenName,
   CROSS_CONTACT,
+  freeWords,
   isAllergy,
   listed,
   needName,
   reactionCaution,
+  widerThanPork,
 } from '../../need-words.ts';
-import { reasonText } from './verdict-words.ts';
+import { reasonsText } from './verdict-words.ts';
 
 /** Every recipe by how it stands to the needs; without needs, what each contains. */
 export function allRecipesAnswer(asked: Asked, needs: readonly Need[]): Answer {
   return needs.length > 0 ? byNeed(asked, needs) : matrix(asked);
 }
 
-const HEADINGS: readonly (readonly [Verdict, string])[] = [
-  ['clear_by_label', 'Nothing against it on recipe and labels'],
-  ['ask', 'Ask or read a label first'],
-  ['advisory', 'A label says "may contain"'],
-  ['conflict', 'Contains it'],
+const HEADINGS: readonly (readonly [Verdict, (avoided: string) => string])[] = [
+  ['clear_by_label', (avoided) => `No ${avoided} on recipe and labels`],
+  ['ask', () => 'Ask or read a label first'],
+  ['advisory', () => 'A label says "may contain"'],
+  ['conflict', (avoided) => `Not for avoiding ${avoided}`],
 ];
 
 function byNeed(asked: Asked, needs: readonly Need[]): Answer {
@@ -37,9 +39,7 @@ function byNeed(asked: Asked, needs: readonly Need[]): Answer {
   const why = (recipe: Recipe) => {
     const found = standsAgainst(recipeFoods(recipe, book.foods), needs);
     const grave = found.filter((f) => f.judgement.verdict === verdicts.get(recipe));
-    return grave.length > 0
-      ? `${recipe.title}: ${listed([...new Set(grave.map(reasonText))])}`
-      : recipe.title;
+    return grave.length > 0 ? `${recipe.title}: ${reasonsText(grave)}` : recipe.title;
   };
   const clear = of('clear_by_label');
   const avoided = listed(needs.map(needName), 'or');
@@ -50,16 +50,17 @@ function byNeed(asked: Asked, needs: readonly Need[]): Answer {
     title: `${clear.length} of ${recipes.length} recipes list no ${avoided}; the kitchen itself is not checked.`,
     sections: HEADINGS.flatMap(([verdict, heading]): Section[] => {
       const found = of(verdict);
-      return found.length > 0 ? [{ kind: 'list', heading, items: found.map(why) }] : [];
+      return found.length > 0 ? [{ kind: 'list', heading: heading(avoided), items: found.map(why) }] : [];
     }),
     cautions: [
       CROSS_CONTACT,
+      ...widerThanPork(asked.request.text, needs),
       ...(needs.includes('gluten') && hasOats ? [AVENIN_NOTE] : []),
       ...(isAllergy(needs) ? [reactionCaution(book.settings)] : []),
     ],
     next: of('conflict')
       .slice(0, 2)
-      .map((r) => `${listed(needs.map((n) => `${needName(n)}-free`))} version of ${r.title}`)
+      .map((r) => `${freeWords(needs)} version of ${r.title}`)
       .map((says) => ({ label: says, says })),
     audience: 'asker',
     data: {

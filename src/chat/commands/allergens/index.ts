@@ -1,11 +1,17 @@
-import type { Command } from '../../command.ts';
-import { findFood } from '../../find-food.ts';
+import type { Need } from '../../../nutrition/allergens.ts';
+import type { Food } from '../../../nutrition/food.ts';
+import type { Answer } from '../../answer.ts';
+import type { Asked, Command } from '../../command.ts';
+import { foodCalled } from '../../find-food.ts';
+import { findersOf } from '../../finders.ts';
 import { needsOf } from '../../need-words.ts';
+import { strangeName } from '../../reading/strange-name.ts';
 import { ALL_ROLES } from '../../roles.ts';
 import { askWhichRecipe, isSeveral, recipesMeant } from '../../which-recipe.ts';
 import { allRecipesAnswer } from './all-recipes.ts';
 import { foodAnswer } from './one-food.ts';
 import { recipeAnswer } from './one-recipe.ts';
+import { unknownThing, unsureName } from './unsure-name.ts';
 
 /** Scopes that ask about everything the kitchen makes rather than one recipe. */
 const WIDE = new Set(['all_recipes', 'all_stock', 'week', 'roster']);
@@ -23,19 +29,50 @@ export const allergens: Command = {
     ],
   },
   async answers(asked) {
-    const { slots, kitchen, conversation } = asked;
+    const { slots, conversation } = asked;
     const needs = needsOf(slots.avoid);
     const isWide = typeof slots.scope === 'string' && WIDE.has(slots.scope);
     if (isWide && slots.recipe === undefined) {
       const said = { intent: 'allergens', slots } as const;
       return { answer: allRecipesAnswer(asked, needs), conversation: { ...conversation, last: said } };
     }
-    if (slots.ingredient !== undefined && slots.recipe === undefined)
-      return { answer: foodAnswer(asked, findFood(kitchen.book, slots.ingredient), needs) };
-    const recipe = await recipesMeant(asked);
+    const food = foodMeant(asked);
+    if (food) return { answer: whenUnsure(asked, food.name, needs) ?? foodAnswer(asked, food, needs) };
+    const recipe = await recipeNamed(asked);
     if (isSeveral(recipe)) return askWhichRecipe(asked, 'allergens', 'Which one?', recipe);
     if (!recipe && needs.length > 0) return { answer: allRecipesAnswer(asked, needs) };
     if (!recipe) return askWhichRecipe(asked, 'allergens', 'Which recipe?');
-    return recipeAnswer(asked, recipe, needs);
+    const unsure = slots.recipe === undefined ? undefined : whenUnsure(asked, recipe.title, needs);
+    return unsure ? { answer: unsure } : recipeAnswer(asked, recipe, needs);
   },
 };
+
+/** The food that is asked about; a name that is no recipe here may still be a food. */
+function foodMeant(asked: Asked): Food | undefined {
+  const { slots, kitchen } = asked;
+  if (typeof slots.recipe === 'string') {
+    const isRecipe = kitchen.book.recipes.has(slots.recipe);
+    return isRecipe ? undefined : foodCalled(kitchen.book, slots.recipe);
+  }
+  if (slots.ingredient === undefined) return undefined;
+  const words = String(slots.ingredient);
+  const food = foodCalled(kitchen.book, words);
+  if (!food) throw unknownThing(asked, words, 'unknown_food');
+  return food;
+}
+
+async function recipeNamed(asked: Asked): ReturnType<typeof recipesMeant> {
+  const { slots, kitchen } = asked;
+  const isUnknown =
+    typeof slots.recipe === 'string' &&
+    !kitchen.book.recipes.has(slots.recipe) &&
+    findersOf(kitchen.book).recipes.find(slots.recipe).kind === 'unknown';
+  if (isUnknown) throw unknownThing(asked, String(slots.recipe), 'unknown_recipe');
+  return recipesMeant(asked);
+}
+
+/** A question back when the message names more than this kitchen knows; nothing when the name is sure. */
+function whenUnsure({ request, kitchen }: Asked, known: string, needs: readonly Need[]): Answer | undefined {
+  const strange = strangeName(request.text, kitchen.book, request.nowMs);
+  return strange === undefined ? undefined : unsureName(strange, known, needs);
+}

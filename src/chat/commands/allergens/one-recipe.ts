@@ -1,11 +1,20 @@
 import type { Need } from '../../../nutrition/allergens.ts';
 import { type AllergenReport, allergensOf } from '../../../nutrition/allergens-of.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
-import { recipeFoods, standsAgainst } from '../../../nutrition/swap/offer.ts';
+import { recipeFoods, type StillThere, standsAgainst } from '../../../nutrition/swap/offer.ts';
 import type { Answer, NextStep } from '../../answer.ts';
 import type { Answered, Asked } from '../../command.ts';
-import { allergenName, isAllergy, listed, needName, reactionCaution } from '../../need-words.ts';
+import { foodCalled } from '../../find-food.ts';
+import {
+  allergenName,
+  freeWords,
+  isAllergy,
+  listed,
+  reactionCaution,
+  widerThanPork,
+} from '../../need-words.ts';
 import type { Reading } from '../../slots.ts';
+import { ingredientLine } from './one-ingredient.ts';
 import { reportCautions, reportData, reportSections } from './report-sections.ts';
 import { verdictTitle } from './verdict-words.ts';
 
@@ -15,15 +24,19 @@ export function recipeAnswer(asked: Asked, recipe: Recipe, needs: readonly Need[
   const foods = recipeFoods(recipe, book.foods);
   const report = allergensOf(foods, book.settings.allergenList);
   const found = standsAgainst(foods, needs);
-  const asksNeed = needs.length === 0 && !isStaff(asked);
+  const avoided =
+    asked.slots.ingredient === undefined ? undefined : foodCalled(book, String(asked.slots.ingredient));
+  const asksNeed = needs.length === 0 && !avoided && !isStaff(asked);
   const answer: Answer = {
-    title:
-      needs.length > 0
-        ? verdictTitle(recipe.title, needs, found)
-        : containsTitle(recipe.title, report) + (asksNeed ? ' Which allergy or need do you have?' : ''),
-    sections: reportSections(report),
+    title: [
+      ...(avoided ? [ingredientLine(asked, recipe, avoided)] : []),
+      ...(avoided && needs.length === 0 ? [] : [titleOf(recipe, report, needs, found)]),
+      ...(asksNeed ? ['Which allergy or need do you have?'] : []),
+    ].join(' '),
+    sections: reportSections(report, needs),
     cautions: [
       ...reportCautions(report),
+      ...widerThanPork(asked.request.text, needs),
       ...(needs.length === 0 || isAllergy(needs) ? [reactionCaution(book.settings)] : []),
       ...(asked.slots.changed_product === undefined
         ? []
@@ -52,6 +65,15 @@ export function recipeAnswer(asked: Asked, recipe: Recipe, needs: readonly Need[
   };
 }
 
+function titleOf(
+  { title }: Recipe,
+  report: AllergenReport,
+  needs: readonly Need[],
+  found: readonly StillThere[],
+): string {
+  return needs.length > 0 ? verdictTitle(title, needs, found) : containsTitle(title, report);
+}
+
 const isStaff = (asked: Asked): boolean => ['staff', 'intern'].includes(asked.request.asker.role);
 
 export function containsTitle(title: string, report: AllergenReport): string {
@@ -70,9 +92,8 @@ const worst = (found: ReturnType<typeof standsAgainst>): string =>
   'clear_by_label';
 
 function nextSteps(recipe: Recipe, needs: readonly Need[], stands: boolean): NextStep[] {
-  const without = needs.map((need) => `${needName(need)}-free`).join(' and ');
   const says = stands
-    ? [`${without} version of ${recipe.title}`, `what can I eat without ${listed(needs.map(needName))}`]
+    ? [`${freeWords(needs)} version of ${recipe.title}`, `${freeWords(needs)} recipes`]
     : [`recipe for ${recipe.title}`];
   return says.map((words) => ({ label: words, says: words }));
 }

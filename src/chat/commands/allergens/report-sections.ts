@@ -1,4 +1,10 @@
-import type { AllergenFinding, AllergenReport, Through } from '../../../nutrition/allergens-of.ts';
+import type { Need } from '../../../nutrition/allergens.ts';
+import type {
+  AllergenFinding,
+  AllergenReport,
+  Through,
+  UnlistedConcern,
+} from '../../../nutrition/allergens-of.ts';
 import type { Section } from '../../answer.ts';
 import { AVENIN_NOTE, allergenName, CROSS_CONTACT, listed } from '../../need-words.ts';
 
@@ -11,8 +17,11 @@ export const throughText = (found: readonly Through[]): string =>
 
 const sameWord = (t: Through): boolean => t.foodName.toLowerCase().includes((t.species ?? '').toLowerCase());
 
-/** The report as sections: what it contains, what a label advises, what is not known, then grains and diets. */
-export function reportSections(report: AllergenReport): Section[] {
+/**
+ * The report as sections: what it contains, what a label advises, what is not known, then grains and diets; with
+ * needs, only the grains and diets they are about.
+ */
+export function reportSections(report: AllergenReport, needs: readonly Need[] = []): Section[] {
   const by = (status: AllergenFinding['status']) => report.findings.filter((f) => f.status === status);
   const rows = [
     ...by('contains').map((f) => [allergenName(f.allergen), 'contains', throughText(f.contains)]),
@@ -33,8 +42,8 @@ export function reportSections(report: AllergenReport): Section[] {
   const unlisted = by('not_listed').map((f) => allergenName(f.allergen));
   if (unlisted.length > 0)
     sections.push({ kind: 'text', text: `Not listed on its ingredients: ${listed(unlisted)}.` });
-  sections.push({ kind: 'list', items: [...dietLines(report), ...askLines(report)] });
-  return sections;
+  const items = [...dietLines(report, needs), ...askLines(report)];
+  return items.length > 0 ? [...sections, { kind: 'list', items }] : sections;
 }
 
 const GLUTEN: Record<AllergenReport['gluten']['status'], string> = {
@@ -47,31 +56,35 @@ const GLUTEN: Record<AllergenReport['gluten']['status'], string> = {
   no_gluten_grain: 'Gluten: no gluten grain named',
 };
 
-function dietLines(report: AllergenReport): string[] {
+function dietLines(report: AllergenReport, needs: readonly Need[]): string[] {
+  const isAsked = (...about: readonly Need[]) => needs.length === 0 || about.some((n) => needs.includes(n));
   const { gluten, lactose, vegan, vegetarian } = report;
   const said = (words: string, found: readonly Through[]) =>
     found.length > 0 ? `${words} (${throughText(found)}).` : `${words}.`;
+  const words = (status: string) => status.replace('_', ' ');
   return [
-    said(GLUTEN[gluten.status], gluten.through),
-    said(`Lactose: ${lactose.status.replace('_', ' ')}`, lactose.through),
-    said(`Vegan: ${vegan.status.replace('_', ' ')}`, vegan.through),
-    said(`Vegetarian: ${vegetarian.status.replace('_', ' ')}`, vegetarian.through),
+    ...(isAsked('gluten', 'wheat') ? [said(GLUTEN[gluten.status], gluten.through)] : []),
+    ...(isAsked('lactose', 'milk') ? [said(`Lactose: ${words(lactose.status)}`, lactose.through)] : []),
+    ...(isAsked('animal') ? [said(`Vegan: ${words(vegan.status)}`, vegan.through)] : []),
+    ...(isAsked('meat', 'pork') ? [said(`Vegetarian: ${words(vegetarian.status)}`, vegetarian.through)] : []),
   ];
 }
 
 function askLines(report: AllergenReport): string[] {
   const listName = report.list === 'us' ? 'US' : 'EU';
   return [
-    ...report.unlisted.map(
-      ({ concern, through }) =>
-        `Also in it: ${allergenName(concern)} (${throughText(through)}). Not on the ${listName} list; ask whoever avoids it.`,
-    ),
+    ...(report.unlisted.length > 0
+      ? [`Not on the ${listName} list, yet some avoid it: ${listed(report.unlisted.map(concernText))}.`]
+      : []),
     ...report.refinedOils.map(
       (oil) =>
         `${oil.foodName}: no major allergen if highly refined; read the label and let the dietitian decide.`,
     ),
   ];
 }
+
+const concernText = ({ concern, through }: UnlistedConcern): string =>
+  `${allergenName(concern)} (${listed(through.map((t) => t.foodName))})`;
 
 /** Cautions every allergen answer carries, and those its own ingredients call for. */
 export function reportCautions(report: AllergenReport): string[] {

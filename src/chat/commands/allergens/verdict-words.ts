@@ -3,40 +3,96 @@ import type { Because } from '../../../nutrition/conflict.ts';
 import type { StillThere } from '../../../nutrition/swap/offer.ts';
 import { listed, needName } from '../../need-words.ts';
 
-const BECAUSE: Record<Because, (food: string, species: string | undefined) => string> = {
-  contains: (food, species) =>
-    species && !food.toLowerCase().includes(species.toLowerCase()) ? `${food} (${species})` : food,
-  advisory_statement: (food) => `${food}: its label says it may contain it`,
-  label_not_read: (food) => `${food}: label not read`,
-  off_the_list: (food, species) => `${food}: ${species ?? 'it'} is not on the US list, ask the person`,
-  may_cross_react: (food, species) => `${food}: ${species ?? 'it'} can set off the same people`,
-  highly_refined_oil: (food) => `${food}: not counted if highly refined, the dietitian decides`,
-  lecithin_source: (food) => `${food}: lecithin of unnamed source`,
-  oats_not_labelled: (food) => `${food}: oats without a gluten-free label`,
-  grain_not_labelled: (food) => `${food}: no gluten-free label`,
-  low_lactose: (food) => `${food}: low in lactose, not without`,
-  gelatin_source: (food) => `${food}: gelatin of unnamed source`,
-  nothing_found: (food) => food,
+/** What is to be said beside the food's name; nothing where the food simply contains it. */
+const BECAUSE: Record<Because, (species: string | undefined) => string> = {
+  contains: (species) => species ?? '',
+  advisory_statement: () => 'label: may contain',
+  label_not_read: () => 'label not read',
+  off_the_list: (species) => `${species ?? 'it'} is not on the US list: ask the person`,
+  may_cross_react: (species) => `${species ?? 'it'} can set off the same people`,
+  highly_refined_oil: () => 'not counted if highly refined: the dietitian decides',
+  lecithin_source: () => 'lecithin of unnamed source',
+  oats_not_labelled: () => 'no gluten-free label',
+  grain_not_labelled: () => 'no gluten-free label',
+  low_lactose: () => 'low in lactose, not without',
+  gelatin_source: () => 'gelatin of unnamed source',
+  nothing_found: () => '',
 };
 
-/** Why one food stands against a need, in a few words. */
-export const reasonText = ({ food, judgement }: StillThere): string =>
-  BECAUSE[judgement.because](food.name, judgement.species);
+/** Why one food stands against a need, in a few words: "Rolled oats (no gluten-free label)". */
+export function reasonText({ food, judgement }: StillThere): string {
+  const beside = BECAUSE[judgement.because](judgement.species);
+  const isSaid = beside === '' || food.name.toLowerCase().includes(beside.toLowerCase());
+  return isSaid ? food.name : `${food.name} (${beside})`;
+}
 
-const reasons = (found: readonly StillThere[]): string => listed([...new Set(found.map(reasonText))]);
+/** Foods with the same reason share it: "Hummus and Flour tortilla (label not read)". */
+export function reasonsText(found: readonly StillThere[]): string {
+  const byReason = new Map<string, Set<string>>();
+  for (const one of found) {
+    const beside = reasonText(one).slice(one.food.name.length);
+    byReason.set(beside, (byReason.get(beside) ?? new Set()).add(one.food.name));
+  }
+  return listed([...byReason].map(([beside, names]) => `${listed([...names])}${beside}`));
+}
+
+type Graded = 'conflict' | 'advisory' | 'ask';
+const GRAVEST_FIRST: readonly Graded[] = ['conflict', 'advisory', 'ask'];
+
+/** Needs about which the same is to be said. */
+interface Finding {
+  readonly verdict: Graded;
+  readonly needs: readonly Need[];
+  readonly found: readonly StillThere[];
+  /** False where it does not hold the thing itself: oats without a gluten-free label. */
+  readonly contains: boolean;
+}
 
 /**
- * The one line that answers "is it free of this": gravest finding first, and never a promise.
- * @example verdictTitle('Cherry bars', ['tree_nut'], found) // 'No: Cherry bars contain tree nuts (almond butter).'
+ * The one line that answers "is it free of this": gravest finding first, each need by name, and never a promise.
+ * @example verdictTitle('Cherry bars', ['tree_nut'], found) // 'Cherry bars: contains tree nuts (Almond butter).'
  */
 export function verdictTitle(title: string, needs: readonly Need[], found: readonly StillThere[]): string {
-  const grave = (verdict: string) => found.filter((f) => f.judgement.verdict === verdict);
-  const names = (of: readonly StillThere[]) => listed([...new Set(of.map((f) => needName(f.need)))]);
-  const conflicts = grave('conflict');
-  if (conflicts.length > 0) return `No, not without ${names(conflicts)}: ${title}. ${reasons(conflicts)}.`;
-  const advisory = grave('advisory');
-  if (advisory.length > 0) return `Not for avoiding ${names(advisory)}: ${title}. ${reasons(advisory)}.`;
-  const asking = grave('ask');
-  if (asking.length > 0) return `Ask first about ${names(asking)}: ${title}. ${reasons(asking)}.`;
-  return `No ${listed(needs.map(needName), 'or')} listed in ${title}, by recipe and labels; kitchen not checked.`;
+  if (found.length === 0)
+    return `No ${listed(needs.map(needName), 'or')} listed in ${title}, by recipe and labels; kitchen not checked.`;
+  const findings = GRAVEST_FIRST.flatMap((verdict) => findingsOf(needs, found, verdict));
+  const [first, ...rest] = findings.map((finding) => sentence(title, finding));
+  const worst = findings[0]?.verdict;
+  const lead = worst === 'ask' ? `${first}` : `${title}: ${first}`;
+  const decides = worst === 'advisory' ? ['ask the dietitian before eating it'] : [];
+  return `${[lead, ...rest, ...decides].map(capital).join('. ')}.`;
+}
+
+const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+
+/** The needs whose gravest finding is this one; a graver one leaves the lesser to the table below. */
+function findingsOf(
+  needs: readonly Need[],
+  found: readonly StillThere[],
+  verdict: Graded,
+): readonly Finding[] {
+  const byText = new Map<string, Finding>();
+  for (const need of needs) {
+    const of = found.filter((f) => f.need === need);
+    const gravest = GRAVEST_FIRST.find((v) => of.some((f) => f.judgement.verdict === v));
+    if (gravest !== verdict) continue;
+    const grave = of.filter((f) => f.judgement.verdict === verdict);
+    const key = reasonsText(grave);
+    const contains = grave.some((f) => f.judgement.because === 'contains');
+    const alike = byText.get(key);
+    byText.set(key, { verdict, needs: [...(alike?.needs ?? []), need], found: grave, contains });
+  }
+  return [...byText.values()];
+}
+
+function sentence(title: string, { verdict, needs, found, contains }: Finding): string {
+  const isItself = found.every((f) => f.food.name === title);
+  const what = listed(needs.map(needName));
+  const reasons = reasonsText(found);
+  if (verdict === 'ask') return `ask first about ${what}${isItself ? '' : ` in ${title}`}: ${reasons}`;
+  if (verdict === 'advisory')
+    return `may contain ${what} ${isItself ? 'by its label' : `(${listed([...new Set(found.map((f) => f.food.name))])})`}`;
+  if (!contains) return `not for avoiding ${what}: ${reasons}`;
+  const beside = isItself ? reasons.slice(title.length) : ` (${reasons})`;
+  return `contains ${what}${beside}`;
 }

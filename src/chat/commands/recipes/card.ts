@@ -1,12 +1,25 @@
+import type { Need } from '../../../nutrition/allergens.ts';
 import type { Book } from '../../../nutrition/book.ts';
 import type { MethodStep, Recipe, RecipeLine } from '../../../nutrition/recipe.ts';
+import { recipeFoods, standsAgainst } from '../../../nutrition/swap/offer.ts';
 import type { Answer, Section } from '../../answer.ts';
+import { CROSS_CONTACT, isAllergy, reactionCaution } from '../../need-words.ts';
+import { verdictTitle } from '../allergens/verdict-words.ts';
+import { allergenLine } from '../scale/allergen-line.ts';
 
-/** One recipe as it is written: yield, amounts, method with what to watch, how to hold it. */
-export function recipeCard(recipe: Recipe, book: Book): Answer {
+/**
+ * One recipe as it is written: yield, allergens, amounts, method with what to watch, how to hold it. Asked for with
+ * needs, how it stands to them comes first, and only the asker sees it.
+ */
+export function recipeCard(recipe: Recipe, book: Book, needs: readonly Need[] = []): Answer {
+  const makes = `makes ${recipe.yieldPieces} ${plural(recipe.pieceUnit, recipe.yieldPieces)}.`;
+  const isForNeed = needs.length > 0;
+  const found = standsAgainst(recipeFoods(recipe, book.foods), needs);
   return {
-    title: `${recipe.title}: makes ${recipe.yieldPieces} ${plural(recipe.pieceUnit, recipe.yieldPieces)}.`,
+    title: isForNeed ? verdictTitle(recipe.title, needs, found) : `${recipe.title}: ${makes}`,
     sections: [
+      ...(isForNeed ? [{ kind: 'text', text: `${recipe.title} ${makes}` } as const] : []),
+      { kind: 'text', text: allergenLine(recipe, book) },
       {
         kind: 'table',
         heading: 'Ingredients',
@@ -21,13 +34,17 @@ export function recipeCard(recipe: Recipe, book: Book): Answer {
         : []),
       { kind: 'list', heading: 'Pan and holding', items: holding(recipe) },
     ],
-    cautions: recipe.note ? [recipe.note] : [],
+    cautions: [
+      ...(recipe.note ? [recipe.note] : []),
+      ...(isForNeed ? [CROSS_CONTACT] : []),
+      ...(isAllergy(needs) ? [reactionCaution(book.settings)] : []),
+    ],
     next: [`40 ${recipe.title}`, `macros ${recipe.title}`, `allergens ${recipe.title}`].map((says) => ({
       label: says,
       says,
     })),
-    audience: 'channel',
-    data: dataOf(recipe),
+    audience: isForNeed ? 'asker' : 'channel',
+    data: { ...dataOf(recipe), ...(isForNeed ? { avoid: needs } : {}) },
   };
 }
 
@@ -36,7 +53,8 @@ function asWritten(line: RecipeLine, book: Book): string {
   const name = book.foods.get(line.foodId)?.name ?? line.foodId;
   const first = name.split(',')[0]?.toLowerCase() ?? '';
   const named = line.written.toLowerCase().includes(first) ? line.written : `${line.written} (${name})`;
-  return [named, line.prep, line.optional ? 'optional' : undefined].filter((part) => part).join(', ');
+  const prep = line.prep && !line.written.includes(line.prep) ? line.prep : undefined;
+  return [named, prep, line.optional ? 'optional' : undefined].filter((part) => part).join(', ');
 }
 
 const grams = (massG: number): string => (massG < 10 ? massG.toFixed(1) : String(Math.round(massG)));

@@ -1,5 +1,6 @@
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import type { Command } from '../../command.ts';
+import { needsOf } from '../../need-words.ts';
 import { ALL_ROLES } from '../../roles.ts';
 import { unknownRecipe } from '../../unknown-recipe.ts';
 import { recipeCard } from './card.ts';
@@ -20,7 +21,7 @@ export const recipes: Command = {
     if (!recipe) throw await unknownRecipe(book, slots.recipe);
     const said = { intent: 'recipes', slots: { ...slots, recipe: recipe.id } } as const;
     return {
-      answer: recipeCard(recipe, book),
+      answer: recipeCard(recipe, book, needsOf(slots.avoid)),
       conversation: { ...conversation, last: said, recipeId: recipe.id },
     };
   },

@@ -1,9 +1,10 @@
-import { NEEDS, type Need } from '../../../nutrition/allergens.ts';
+import type { Need } from '../../../nutrition/allergens.ts';
 import type { Book } from '../../../nutrition/book.ts';
 import type { Verdict } from '../../../nutrition/conflict.ts';
 import { recipeVerdict } from '../../../nutrition/meets-needs.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import type { Answer, Section } from '../../answer.ts';
+import { CROSS_CONTACT, needName, needsOf } from '../../need-words.ts';
 import type { Slots } from '../../slots.ts';
 import { filterWords, matchesWords } from './filter-words.ts';
 
@@ -29,18 +30,10 @@ export function recipeList(book: Book, slots: Slots): Answer {
   };
 }
 
-const CROSS_CONTACT =
-  'Goes by ingredients and their labels only. Cross-contact in the kitchen is not checked; ask the dietitian.';
-
-function needsOf(avoid: unknown): Need[] {
-  const said: readonly unknown[] = Array.isArray(avoid) ? avoid : [];
-  return NEEDS.filter((need) => said.includes(need));
-}
-
 function titleOf(count: number, all: number, words: readonly string[], needs: readonly Need[]): string {
   if (words.length === 0 && needs.length === 0)
     return `${all} ${all === 1 ? 'recipe' : 'recipes'} in this kitchen.`;
-  const without = needs.map((need) => need.replaceAll('_', ' ')).join(' or ');
+  const without = needs.map(needName).join(' or ');
   const what = [words.join(' '), without && `with no ${without} by ingredients and labels`]
     .filter(Boolean)
     .join(', ');

@@ -4,9 +4,10 @@ import { findSwaps, type SwapQuestion } from '../../../nutrition/swap/find-swaps
 import type { Answered, Asked, Command } from '../../command.ts';
 import type { ConversationState } from '../../conversation.ts';
 import { findFood } from '../../find-food.ts';
-import { needsOf } from '../../need-words.ts';
+import { freeWords, needsOf } from '../../need-words.ts';
 import { ALL_ROLES } from '../../roles.ts';
 import { askWhichRecipe, isSeveral, recipesMeant } from '../../which-recipe.ts';
+import { allRecipesAnswer } from '../allergens/all-recipes.ts';
 import { generalAnswer } from './general.ts';
 import { linesMeant, requireLines } from './lines-meant.ts';
 import { offersAnswer } from './offers.ts';
@@ -37,14 +38,23 @@ export const swap: Command = {
       if (recipe && named) throw requireLines(recipe, asked.kitchen.book, food.name);
       return generalAnswer(asked, food, needs);
     }
-    if (!recipe) {
-      const title = needs.length > 0 ? 'Which recipe shall I change?' : 'Which ingredient, in which recipe?';
-      return askWhichRecipe(asked, 'swap', title);
-    }
+    if (!recipe && needs.length > 0) return whatThereIs(asked, needs);
+    if (!recipe) return askWhichRecipe(asked, 'swap', 'Which ingredient, in which recipe?');
     if (needs.length === 0) return askWhat(asked, recipe);
     return withRecipe(asked, recipe, needs, []);
   },
 };
+
+/** A need and no recipe: what meets it as it is, and the question which other recipe to change. */
+function whatThereIs(asked: Asked, needs: readonly Need[]): Answered {
+  const { conversation } = askWhichRecipe(asked, 'swap', 'Which recipe shall I change?');
+  const answer = allRecipesAnswer(asked, needs);
+  const question = `To change another one, name it: "${freeWords(needs)} version of ...".`;
+  return {
+    answer: { ...answer, sections: [...answer.sections, { kind: 'text', text: question }] },
+    ...(conversation ? { conversation } : {}),
+  };
+}
 
 async function withRecipe(
   asked: Asked,

@@ -6,12 +6,14 @@ import type { Asked } from '../../command.ts';
 import {
   AVENIN_NOTE,
   CROSS_CONTACT,
+  freeWords,
   isAllergy,
   listed,
   needName,
   reactionCaution,
+  widerThanPork,
 } from '../../need-words.ts';
-import { reasonText } from '../allergens/verdict-words.ts';
+import { reasonsText } from '../allergens/verdict-words.ts';
 import { compareTable, pieceData } from './compare-table.ts';
 import { effectLines, lineText, reasonLine } from './offer-text.ts';
 
@@ -69,7 +71,7 @@ export function offerSections(asked: Asked, offers: readonly SwapOffer[]): Secti
 function blockedSections(found: SwapAnswer): Section[] {
   if (found.blocked.length === 0) return [];
   const items = found.blocked.map(({ food, because }) =>
-    because.length > 0 ? listed([...new Set(because.map(reasonText))]) : food.name,
+    because.length > 0 ? reasonsText(because) : food.name,
   );
   return [{ kind: 'list', heading: 'Nothing in the food table can take the place of', items }];
 }
@@ -95,6 +97,7 @@ export function swapCautions(asked: Asked, { needs }: SwapQuestion, offers: read
   return [
     CROSS_CONTACT,
     'A swap is a proposal until the package in your hand is read, "may contain" too.',
+    ...widerThanPork(asked.request.text, needs),
     ...(needs.includes('gluten') && hasOats ? [AVENIN_NOTE] : []),
     ...(isAllergy(needs) ? [reactionCaution(asked.kitchen.book.settings)] : []),
   ];
@@ -105,7 +108,7 @@ function nextOf({ recipe, needs }: SwapQuestion, found: SwapAnswer): Answer['nex
     found.offers.length > 0
       ? [`allergens ${recipe.title}`, `40 ${recipe.title}`]
       : needs.length > 0
-        ? [`what can I eat without ${listed(needs.map(needName))}`]
+        ? [`${freeWords(needs)} recipes`]
         : [`recipe for ${recipe.title}`];
   return says.map((words) => ({ label: words, says: words }));
 }

@@ -5,8 +5,8 @@ import type { SwapOffer } from '../../../nutrition/swap/offer.ts';
 import { candidateOf } from '../../../nutrition/swap/table.ts';
 import type { Answer } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
-import { allergenName, listed, needName } from '../../need-words.ts';
-import { reasonText } from '../allergens/verdict-words.ts';
+import { allergenName, freeWords, listed, needName } from '../../need-words.ts';
+import { verdictTitle } from '../allergens/verdict-words.ts';
 import { lineText } from './offer-text.ts';
 import { offerData, offerSections, swapCautions } from './offers.ts';
 
@@ -43,7 +43,7 @@ export function replacementAnswer(asked: Asked, question: SwapQuestion, replacem
 }
 
 function titleOf(
-  { needs, without }: SwapQuestion,
+  { recipe, needs, without }: SwapQuestion,
   replacement: Food,
   offer: SwapOffer | undefined,
   warnings: readonly string[],
@@ -51,11 +51,7 @@ function titleOf(
   const from = listed((without ?? []).map((f) => f.name));
   if (!offer) return `${replacement.name} does not do the work of ${from}: no sensible amount of it does.`;
   if (offer.stillThere.length > 0) {
-    const still = listed([...new Set(offer.stillThere.map((s) => needName(s.need)))]);
-    const conflicts = offer.stillThere.filter((s) => s.judgement.verdict === 'conflict');
-    const gravest = conflicts.length > 0 ? conflicts : offer.stillThere;
-    const through = listed([...new Set(gravest.map(reasonText))]);
-    return `Not without ${still}: ${through}.`;
+    return `With that it is not ${freeWords(needs)}. ${verdictTitle(recipe.title, needs, offer.stillThere)}`;
   }
   const free = needs.length > 0 ? `, no ${listed(needs.map(needName), 'or')} listed` : '';
   const brings = offer.gained.length > 0 ? `; it brings in ${listed(offer.gained.map(allergenName))}` : '';

@@ -1,0 +1,108 @@
+import { describe, expect, test } from 'vitest';
+import { createChat, type Reply } from '../../src/chat/chat.ts';
+import { freeWords } from '../../src/chat/need-words.ts';
+import { read } from '../../src/chat/reading/read.ts';
+import { strangeName } from '../../src/chat/reading/strange-name.ts';
+import { NEEDS, type Need } from '../../src/nutrition/allergens.ts';
+import { openKitchen } from '../../src/open-kitchen.ts';
+
+const kitchen = await openKitchen({ nowMs: () => Date.parse('2026-10-30T19:00:00Z') });
+const { book } = kitchen;
+
+const ask = (text: string): Promise<Reply> => {
+  const asker = { role: 'athlete', who: 'WP-07', workspace: 'local' } as const;
+  const request = { text, asker, conversation: 'c', isPrivate: true, nowMs: kitchen.clock.nowMs() };
+  return createChat(kitchen, () => 'id').ask(request);
+};
+const titleOf = async (text: string) => (await ask(text)).answer?.title ?? '';
+
+describe('what is asked about must be known exactly', () => {
+  test.each([
+    ['is the tropical smoothie nut free', 'tropical smoothie'],
+    ['allergens in pumpkin bread', 'pumpkin bread'],
+    ['is the cherry pie nut free', 'cherry pie'],
+  ])('%j is not answered for the part that is known', async (text, strange) => {
+    expect(await titleOf(text)).toBe(`I do not know "${strange}" here, so I cannot say what is in it.`);
+  });
+
+  test.each([
+    'are the oat bars nut free',
+    'hey quick q, can WP-07 eat the parfait, coeliac',
+    'is the homemade granola nut free',
+    'can i eat the cherry bars im allergic to peanuts',
+    'are the almond bars ok for me with a severe nut allergy',
+    'is the smoothie ok, milk allergy',
+    'allergens oat bars',
+  ])('%j names what is known', (text) => {
+    expect(strangeName(text, book, 0)).toBeUndefined();
+  });
+
+  test.each([
+    'does pesto have nuts',
+    'is xanthan dust nut free',
+    'are the walnut bars nut free',
+    'is the pumpkin soup nut free',
+  ])('nothing is said to be free of anything in %j', async (text) => {
+    const { answer, error } = await ask(text);
+    expect(answer).toBeUndefined();
+    expect(error?.message).toContain('I cannot say what is in it');
+    expect(error?.hint).toContain('Read its package');
+  });
+});
+
+describe('the line that answers', () => {
+  test('names every need that something speaks against', async () => {
+    expect(await titleOf('is peanut butter nut free')).toBe(
+      'Peanut butter, smooth: contains peanut. May contain tree nuts by its label.',
+    );
+  });
+
+  test('leaves a "may contain" to the dietitian', async () => {
+    expect(await titleOf('can i eat the cherry bars, peanut allergy')).toBe(
+      'Cherry oat bars: may contain peanut (Almond butter, no salt). Ask the dietitian before eating it.',
+    );
+  });
+
+  test('answers for what is avoided and stands on no list', async () => {
+    expect(await titleOf("i'm allergic to bananas, is the smoothie ok")).toBe(
+      'Berry recovery smoothie has Banana in it.',
+    );
+    expect(await titleOf('kiwi allergy')).toContain('packages are not checked');
+    expect(await titleOf('strawberry allergy')).toMatch(/^Strawberries: in \d+ of \d+ recipes/);
+  });
+
+  test('says that halal is more than no pork', async () => {
+    const { answer } = await ask('are the rolls halal');
+    expect(answer?.cautions.join()).toContain('Checked for pork only');
+  });
+});
+
+describe('a recipe asked for with a need', () => {
+  test('says how it stands to the need first, to the asker alone', async () => {
+    const { answer } = await ask('nut free trail mix');
+    expect(answer?.title).toMatch(/^Ask first about peanut and tree nuts in Seed trail mix/);
+    expect(answer?.audience).toBe('asker');
+    expect(answer?.cautions.join()).toContain('not checked');
+  });
+
+  test('and any card says what it contains', async () => {
+    const { answer } = await ask('recipe for oat bars');
+    expect(JSON.stringify(answer?.sections)).toContain('CONTAINS milk and peanut. May contain');
+  });
+});
+
+describe('words on a button', () => {
+  const pairs = NEEDS.filter((need) => need !== 'mollusc').map((need): [string, Need[]] => [need, [need]]);
+  test.each([...pairs, ['nuts', ['peanut', 'tree_nut']], ['several', ['gluten', 'animal']]] as [
+    string,
+    Need[],
+  ][])('are read back as the same need: %s', (_, needs) => {
+    const context = { book, conversation: {}, nowMs: 0 };
+    const version = read(`${freeWords(needs)} version of Oat bars`, context);
+    expect(version.intent).toBe('swap');
+    expect([...(version.slots.avoid as string[])].sort()).toEqual([...needs].sort());
+    const list = read(`${freeWords(needs)} recipes`, context);
+    expect(list.intent).toBe('recipes');
+    expect([...(list.slots.avoid as string[])].sort()).toEqual([...needs].sort());
+  });
+});
