@@ -1,0 +1,128 @@
+import { createHash } from 'node:crypto';
+import type { KitchenSettings } from '../../nutrition/book.ts';
+import { Problem } from '../../nutrition/problem.ts';
+import { dateOf } from '../time/zone.ts';
+import type { FetchCalendar } from './calendar/reach.ts';
+import { readCalendar } from './calendar/read-calendar.ts';
+import type { CalendarProblem } from './calendar/reading.ts';
+import type { CalendarSource, Game, GameBook } from './game.ts';
+import { type ChangedGame, type GameChange, mergeGames } from './merge-games.ts';
+
+/** A calendar behind an address is read again this often, also after it failed. */
+const READ_AGAIN_MS = 60 * 60_000;
+
+export interface ImportDesk {
+  readonly games: GameBook;
+  readonly settings: KitchenSettings;
+  readonly nowMs: number;
+}
+
+export interface ImportResult {
+  readonly calendar: CalendarSource;
+  /** Every game the calendar tells of, as the kitchen keeps it. */
+  readonly games: readonly Game[];
+  readonly changes: readonly ChangedGame[];
+  readonly counts: Readonly<Record<GameChange | 'unchanged', number>>;
+  readonly missing: readonly Game[];
+  readonly problems: readonly CalendarProblem[];
+  readonly notes: readonly string[];
+}
+
+/** Where the bytes come from: the name of a file, or an address with the etag it answered. */
+export type ImportFrom =
+  | { readonly file: string }
+  | { readonly url: string; readonly etag?: string };
+
+/**
+ * Reads a calendar into the kitchen's games; the same file or address again updates them. All or nothing is written.
+ * @throws Problem `bad_file` when it is no calendar.
+ */
+export async function importCalendar(desk: ImportDesk, bytes: Uint8Array, from: ImportFrom): Promise<ImportResult> {
+  const { games: book, settings, nowMs } = desk;
+  const source = 'file' in from ? from.file : from.url;
+  const reading = readCalendar(bytes, { source, timeZone: settings.timeZone, team: settings.name, nowMs });
+  const calendar: CalendarSource = {
+    id: calendarId(from),
+    name: reading.name ?? source.replace(/.*[/\\]/, '').slice(0, 100),
+    readMs: nowMs,
+    ...('url' in from
+      ? { url: from.url, nextReadMs: nowMs + READ_AGAIN_MS, ...(from.etag === undefined ? {} : { etag: from.etag }) }
+      : {}),
+    ...(reading.problems[0] ? { problem: `line ${reading.problems[0].line}: ${reading.problems[0].message}` } : {}),
+  };
+  const known = await book.ofCalendar(calendar.id);
+  const merged = mergeGames(calendar.id, known, reading, nowMs, dateOf(nowMs, settings.timeZone));
+  await book.putCalendar(calendar);
+  await book.put(merged.put);
+  return {
+    calendar,
+    games: await book.ofCalendar(calendar.id),
+    changes: merged.changes,
+    counts: countsOf(merged.changes, merged.unchanged),
+    missing: merged.missing,
+    problems: reading.problems,
+    notes: reading.notes,
+  };
+}
+
+function calendarId(from: ImportFrom): string {
+  const name = 'file' in from ? from.file.replace(/.*[/\\]/, '').toLowerCase() : from.url;
+  return createHash('sha256').update(name).digest('hex').slice(0, 16);
+}
+
+function countsOf(changes: readonly ChangedGame[], unchanged: number): ImportResult['counts'] {
+  const counts = { added: 0, moved: 0, cancelled: 0, restored: 0, changed: 0, unchanged };
+  for (const { kind } of changes) counts[kind] += 1;
+  return counts;
+}
+
+/** "webcal://" is how calendar programs write an address to subscribe to; it is fetched by https. */
+export const plainAddress = (url: string): string => url.trim().replace(/^webcals?:\/\//i, 'https://');
+
+/** Fetches and imports an address; `undefined` when it has not changed since last time. */
+export async function importAddress(
+  desk: ImportDesk,
+  fetchCalendar: FetchCalendar,
+  address: string,
+): Promise<ImportResult | undefined> {
+  const url = plainAddress(address);
+  const id = calendarId({ url });
+  const before = (await desk.games.calendars()).find((calendar) => calendar.id === id);
+  const fetched = await fetchCalendar(url, before?.problem === undefined ? before?.etag : undefined);
+  if (fetched.kind === 'unchanged' && before) {
+    await desk.games.putCalendar({ ...before, readMs: desk.nowMs, nextReadMs: desk.nowMs + READ_AGAIN_MS });
+    return undefined;
+  }
+  if (fetched.kind === 'unchanged') {
+    throw new Problem('unavailable', 'The address sent nothing to read.', 'Try again in a few minutes.');
+  }
+  const { bytes, etag } = fetched;
+  return importCalendar(desk, bytes, { url, ...(etag === undefined ? {} : { etag }) });
+}
+
+export interface ReadAgain {
+  readonly calendar: CalendarSource;
+  /** Absent when nothing changed or it failed. */
+  readonly result?: ImportResult;
+  /** Told only when it was well before, so that a feed that is down does not nag every hour. */
+  readonly newProblem?: string;
+}
+
+/** Reads again every calendar whose time has come. One that fails keeps its games and is tried again in an hour. */
+export async function readDueCalendars(desk: ImportDesk, fetchCalendar: FetchCalendar): Promise<readonly ReadAgain[]> {
+  const due = (await desk.games.calendars()).filter(
+    ({ url, nextReadMs }) => url !== undefined && nextReadMs !== undefined && nextReadMs <= desk.nowMs,
+  );
+  const read: ReadAgain[] = [];
+  for (const calendar of due) {
+    try {
+      const result = await importAddress(desk, fetchCalendar, calendar.url ?? '');
+      read.push({ calendar, ...(result ? { result } : {}) });
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      await desk.games.putCalendar({ ...calendar, problem: error.message, nextReadMs: desk.nowMs + READ_AGAIN_MS });
+      read.push({ calendar, ...(calendar.problem === error.message ? {} : { newProblem: error.message }) });
+    }
+  }
+  return read;
+}

@@ -1,0 +1,138 @@
+import { createHash } from 'node:crypto';
+import { addDays, type CalendarDate, daysBetween, instantOf, wallTimeOf } from '../time/zone.ts';
+import type { CalendarReading, ToldGame } from './calendar/reading.ts';
+import { compareVersions, keyOf, wordOf } from './calendar/versions.ts';
+import type { Game, GameBefore } from './game.ts';
+
+export type GameChange = 'added' | 'moved' | 'cancelled' | 'restored' | 'changed';
+
+export interface ChangedGame {
+  readonly kind: GameChange;
+  readonly game: Game;
+  readonly before?: Game;
+}
+
+export interface MergedGames {
+  /** What must be written: new, changed and newly missing games. */
+  readonly put: readonly Game[];
+  readonly changes: readonly ChangedGame[];
+  readonly unchanged: number;
+  /** Games to come that the calendar no longer lists; they stay planned until somebody cancels them. */
+  readonly missing: readonly Game[];
+}
+
+/**
+ * Lays what a calendar says now over the games known from it. A version that is not older wins when it says something
+ * else than the calendar said before; else what people changed by hand stays. A game to come that a whole reading no
+ * longer lists is marked and reported, never dropped: feeds lose games and bring them back.
+ * @param today games before it are past and are not missed.
+ */
+export function mergeGames(
+  calendarId: string,
+  known: readonly Game[],
+  reading: Pick<CalendarReading, 'games' | 'complete'>,
+  nowMs: number,
+  today: CalendarDate,
+): MergedGames {
+  const byKey = new Map(known.map((game) => [keyOf(game), game]));
+  const put: Game[] = [];
+  const changes: ChangedGame[] = [];
+  let unchanged = 0;
+  for (const told of reading.games) {
+    const before = byKey.get(keyOf(told));
+    byKey.delete(keyOf(told));
+    const outcome = before ? updated(before, told, nowMs) : added(calendarId, told, nowMs);
+    if (outcome.change) changes.push(outcome.change);
+    else unchanged += 1;
+    if (outcome.game !== before) put.push(outcome.game);
+  }
+  const missing =
+    reading.complete && reading.games.length > 0 ? missed([...byKey.values()], nowMs, today) : [];
+  put.push(...missing.filter((game) => game.missingMs === nowMs));
+  return { put, changes, unchanged, missing };
+}
+
+interface Outcome {
+  readonly game: Game;
+  readonly change?: ChangedGame;
+}
+
+function added(calendarId: string, told: ToldGame, nowMs: number): Outcome {
+  const id = createHash('sha256')
+    .update(`${calendarId}\n${keyOf(told)}`)
+    .digest('hex')
+    .slice(0, 20);
+  const game: Game = { ...told, id, calendarId, updatedMs: nowMs, calendarSays: wordOf(told) };
+  return { game, change: { kind: 'added', game } };
+}
+
+function updated(before: Game, told: ToldGame, nowMs: number): Outcome {
+  if (compareVersions(told, before) < 0) return { game: before };
+  const { missingMs: _missing, ...listed } = before;
+  const version = {
+    sequence: told.sequence,
+    ...(told.stampMs === undefined ? {} : { stampMs: told.stampMs }),
+  };
+  if (wordOf(told) === before.calendarSays) {
+    const isSame = before.missingMs === undefined && compareVersions(told, before) === 0;
+    return { game: isSame ? before : { ...listed, ...version } };
+  }
+  const game = withTold(listed, told, nowMs);
+  return { game, change: { kind: kindOf(before, game), game, before } };
+}
+
+function withTold(before: Game, told: ToldGame, nowMs: number): Game {
+  const { id, calendarId, people, recipeId } = before;
+  const departsMs = shiftedDeparture(before, told);
+  const was = changedFrom(before, told, nowMs);
+  return {
+    ...told,
+    id,
+    ...(calendarId === undefined ? {} : { calendarId }),
+    ...(people === undefined ? {} : { people }),
+    ...(recipeId === undefined ? {} : { recipeId }),
+    ...(departsMs === undefined ? {} : { departsMs }),
+    ...(was ? { was } : {}),
+    updatedMs: nowMs,
+    calendarSays: wordOf(told),
+  };
+}
+
+/** What it was, when its day, time or standing changed; else what was remembered before. */
+export function changedFrom(
+  before: Game,
+  after: Pick<Game, 'date' | 'time' | 'status'>,
+  nowMs: number,
+): GameBefore | undefined {
+  const { date, time, status } = before;
+  if (date === after.date && time === after.time && status === after.status) return before.was;
+  return { date, ...(time === undefined ? {} : { time }), status, changedMs: nowMs };
+}
+
+/** A told departure keeps its distance to the game: as long before the start, or the same hour on the moved day. */
+export function shiftedDeparture(
+  before: Game,
+  after: Pick<Game, 'date' | 'time' | 'timeZone'>,
+): number | undefined {
+  if (before.departsMs === undefined) return undefined;
+  if (before.time !== undefined && after.time !== undefined) {
+    const from = instantOf({ date: before.date, time: before.time }, before.timeZone);
+    return before.departsMs + instantOf({ date: after.date, time: after.time }, after.timeZone) - from;
+  }
+  const wall = wallTimeOf(before.departsMs, after.timeZone);
+  const date = addDays(wall.date, daysBetween(before.date, after.date));
+  return instantOf({ date, time: wall.time }, after.timeZone);
+}
+
+export function kindOf(before: Game, after: Game): GameChange {
+  if (before.status !== after.status) return after.status === 'cancelled' ? 'cancelled' : 'restored';
+  const isMoved =
+    before.date !== after.date || before.time !== after.time || before.timeZone !== after.timeZone;
+  return isMoved ? 'moved' : 'changed';
+}
+
+function missed(left: readonly Game[], nowMs: number, today: CalendarDate): Game[] {
+  return left
+    .filter((game) => game.status === 'planned' && game.date >= today)
+    .map((game) => (game.missingMs === undefined ? { ...game, missingMs: nowMs } : game));
+}
