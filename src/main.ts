@@ -1,6 +1,8 @@
+import { calendarReach } from './calendar-reach.ts';
 import { createChat } from './chat/chat.ts';
 import { stoppedClock, systemClock } from './clock.ts';
 import { type Config, readConfig } from './config.ts';
+import type { CalendarReach } from './kitchen/games/calendar/reach.ts';
 import type { Clock, Kitchen } from './kitchen/kitchen.ts';
 import { Problem } from './nutrition/problem.ts';
 import { openKitchen } from './open-kitchen.ts';
@@ -19,7 +21,8 @@ async function main(): Promise<number> {
   let clock: Clock = systemClock;
   const memory = lazyMemory(options.db ?? config.databaseUrl ?? DEFAULT_FILE, () => clock.nowMs());
   try {
-    const kitchen = await kitchenFor(options, memory);
+    const servesSlack = options.mode === 'talk' && config.slack !== undefined;
+    const kitchen = await kitchenFor(options, memory, calendarReach(!servesSlack));
     clock = kitchen.clock;
     return await serve(options, config, kitchen);
   } finally {
@@ -39,8 +42,9 @@ async function serve(options: Options, config: Config, kitchen: Kitchen): Promis
   return atTerminal(options, kitchen, createSession(chat, kitchen.clock, asker));
 }
 
-async function kitchenFor(options: Options, memory: Memory): Promise<Kitchen> {
-  const kitchen = await openKitchen(systemClock, options.kitchen, memory);
+async function kitchenFor(options: Options, memory: Memory, calendars: CalendarReach): Promise<Kitchen> {
+  const opened = await openKitchen(systemClock, options.kitchen, memory);
+  const kitchen: Kitchen = { ...opened, calendars };
   for (const line of bookProblemLines(kitchen.book.problems)) process.stderr.write(`${line}\n`);
   if (options.now === undefined) return kitchen;
   return { ...kitchen, clock: await stoppedClock(options.now, kitchen.book.settings.timeZone) };

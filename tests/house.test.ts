@@ -8,6 +8,7 @@ const MAY_USE: Record<string, readonly string[]> = {
   book: ['nutrition'],
   kitchen: ['nutrition'],
   store: ['kitchen', 'nutrition'],
+  net: ['kitchen', 'nutrition'],
   chat: ['kitchen', 'nutrition'],
   terminal: ['chat', 'kitchen', 'nutrition'],
   slack: ['chat', 'kitchen'],

@@ -1,4 +1,5 @@
 import type { Book } from '../nutrition/book.ts';
+import type { CalendarReach } from './games/calendar/reach.ts';
 import type { GameBooks } from './games/game.ts';
 import type { ReminderBooks } from './reminders/reminder-book.ts';
 import type { Ledgers } from './stock/ledger.ts';
@@ -16,4 +17,6 @@ export interface Kitchen {
   readonly ledgers: Ledgers;
   readonly games: GameBooks;
   readonly reminders: ReminderBooks;
+  /** Absent where calendars can be neither fetched nor opened. */
+  readonly calendars?: CalendarReach;
 }

@@ -4,8 +4,8 @@ import http from 'node:http';
 import https from 'node:https';
 import { isIP, type LookupFunction } from 'node:net';
 import { gunzipSync } from 'node:zlib';
-import type { FetchCalendar, FetchedCalendar } from '../kitchen/games/calendar/reach.ts';
 import { MOST_BYTES } from '../kitchen/games/calendar/limits.ts';
+import type { FetchCalendar, FetchedCalendar } from '../kitchen/games/calendar/reach.ts';
 import { Problem } from '../nutrition/problem.ts';
 import { isPublicAddress } from './public-address.ts';
 
@@ -40,7 +40,10 @@ export function createCalendarFetch(rules: FetchRules = PUBLIC_HTTPS): FetchCale
       const location = response.headers.location;
       if (status >= 300 && status < 400 && status !== 304 && location !== undefined) {
         response.destroy();
-        address = checkedUrl(URL.canParse(location, address) ? new URL(location, address).href : location, rules);
+        address = checkedUrl(
+          URL.canParse(location, address.href) ? new URL(location, address).href : location,
+          rules,
+        );
         continue;
       }
       return await answered(response, status, signal);
@@ -50,12 +53,17 @@ export function createCalendarFetch(rules: FetchRules = PUBLIC_HTTPS): FetchCale
 }
 
 function checkedUrl(text: string, rules: FetchRules): URL {
-  if (!URL.canParse(text)) throw refuse('That is not an address.', 'Write one like https://example.org/soccer.ics.');
+  if (!URL.canParse(text))
+    throw refuse('That is not an address.', 'Write one like https://example.org/soccer.ics.');
   const url = new URL(text);
   const isHttps = url.protocol === 'https:' || (rules.allowsPlainHttp && url.protocol === 'http:');
-  if (!isHttps) throw refuse('Calendars are fetched by https only.', 'Use the address that begins with https://.');
+  if (!isHttps)
+    throw refuse('Calendars are fetched by https only.', 'Use the address that begins with https://.');
   if (url.username !== '' || url.password !== '') {
-    throw refuse('An address must not hold a user name or password.', 'Use the public address of the calendar.');
+    throw refuse(
+      'An address must not hold a user name or password.',
+      'Use the public address of the calendar.',
+    );
   }
   const host = url.hostname.replace(/^\[|\]$/g, '');
   if (isIP(host) !== 0 && !rules.mayConnect(host)) throw notPublic();
@@ -64,11 +72,19 @@ function checkedUrl(text: string, rules: FetchRules): URL {
 
 const refuse = (message: string, hint: string): Problem => new Problem('not_possible', message, hint);
 const notPublic = (): Problem =>
-  refuse('That address is not on the public internet.', 'Use the public address of the calendar, or upload the file.');
+  refuse(
+    'That address is not on the public internet.',
+    'Use the public address of the calendar, or upload the file.',
+  );
 
-function open(url: URL, etag: string | undefined, rules: FetchRules, signal: AbortSignal): Promise<IncomingMessage> {
+function open(
+  url: URL,
+  etag: string | undefined,
+  rules: FetchRules,
+  signal: AbortSignal,
+): Promise<IncomingMessage> {
   return new Promise((resolve, reject) => {
-    const request = (url.protocol === 'https:' ? https : http).get(url, {
+    const options = {
       signal,
       lookup: checkedLookup(rules),
       agent: false,
@@ -78,7 +94,8 @@ function open(url: URL, etag: string | undefined, rules: FetchRules, signal: Abo
         'accept-encoding': 'identity',
         ...(etag === undefined ? {} : { 'if-none-match': etag }),
       },
-    });
+    };
+    const request = url.protocol === 'https:' ? https.get(url, options) : http.get(url, options);
     request.on('socket', (socket) => {
       socket.on('connect', () => {
         if (!rules.mayConnect(socket.remoteAddress ?? '')) request.destroy(notPublic());
@@ -106,7 +123,8 @@ function checkedLookup(rules: FetchRules): LookupFunction {
 
 function unreachable(error: Error, signal: AbortSignal): Problem {
   if (error instanceof Problem) return error;
-  if (signal.aborted) return new Problem('unavailable', 'The address takes too long to answer.', 'Try again later.');
+  if (signal.aborted)
+    return new Problem('unavailable', 'The address takes too long to answer.', 'Try again later.');
   const { code } = error as NodeJS.ErrnoException;
   return new Problem(
     'unavailable',
@@ -115,7 +133,11 @@ function unreachable(error: Error, signal: AbortSignal): Problem {
   );
 }
 
-async function answered(response: IncomingMessage, status: number, signal: AbortSignal): Promise<FetchedCalendar> {
+async function answered(
+  response: IncomingMessage,
+  status: number,
+  signal: AbortSignal,
+): Promise<FetchedCalendar> {
   if (status === 304) {
     response.destroy();
     return { kind: 'unchanged' };
@@ -168,4 +190,8 @@ function unpacked(body: Buffer, encoding: string | undefined): Buffer {
 }
 
 const tooLarge = (): Problem =>
-  new Problem('bad_file', `That calendar is larger than ${MOST_BYTES / 1024 / 1024} MB.`, 'Use the address of one sport or one season.');
+  new Problem(
+    'bad_file',
+    `That calendar is larger than ${MOST_BYTES / 1024 / 1024} MB.`,
+    'Use the address of one sport or one season.',
+  );

@@ -37,12 +37,16 @@ const IPV6 = [
   'ff00::/8',
 ];
 
-const special = new BlockList();
-for (const [family, ranges] of [['ipv4', IPV4], ['ipv6', IPV6]] as const) {
+/** Two lists: in one, the rule for IPv4 inside IPv6 would match every IPv4 address. */
+const special = { ipv4: listOf(IPV4, 'ipv4'), ipv6: listOf(IPV6, 'ipv6') };
+
+function listOf(ranges: readonly string[], family: 'ipv4' | 'ipv6'): BlockList {
+  const list = new BlockList();
   for (const range of ranges) {
     const [network = '', bits] = range.split('/');
-    special.addSubnet(network, Number(bits), family);
+    list.addSubnet(network, Number(bits), family);
   }
+  return list;
 }
 
 /**
@@ -53,5 +57,6 @@ export function isPublicAddress(address: string): boolean {
   const plain = address.replace(/^\[|\]$/g, '');
   const family = isIP(plain);
   if (family === 0 || plain.includes('%')) return false;
-  return !special.check(plain, family === 4 ? 'ipv4' : 'ipv6');
+  const name = family === 4 ? 'ipv4' : 'ipv6';
+  return !special[name].check(plain, name);
 }

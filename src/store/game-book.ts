@@ -3,13 +3,14 @@ import type { Game, GameBook, GameBooks } from '../kitchen/games/game.ts';
 import type { Database } from './database.ts';
 import { calendarOf, calendarRow, gameOf, gameRow } from './game-rows.ts';
 import type { Schema } from './schema.ts';
+import { withStoreProblems } from './store-problem.ts';
 
 /** Rows a statement: both engines limit the values of one statement, SQLite to 32,766. */
 const ROWS_AT_ONCE = 500;
 
 /** The games kept in this database, one book a workspace. */
 export function gameBooksIn(database: Database): GameBooks {
-  return (workspace) => gameBook(database.db, workspace);
+  return (workspace) => withStoreProblems(gameBook(database.db, workspace));
 }
 
 function gameBook(db: Kysely<Schema>, workspace: string): GameBook {

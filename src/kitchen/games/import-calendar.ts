@@ -29,15 +29,17 @@ export interface ImportResult {
 }
 
 /** Where the bytes come from: the name of a file, or an address with the etag it answered. */
-export type ImportFrom =
-  | { readonly file: string }
-  | { readonly url: string; readonly etag?: string };
+export type ImportFrom = { readonly file: string } | { readonly url: string; readonly etag?: string };
 
 /**
  * Reads a calendar into the kitchen's games; the same file or address again updates them. All or nothing is written.
  * @throws Problem `bad_file` when it is no calendar.
  */
-export async function importCalendar(desk: ImportDesk, bytes: Uint8Array, from: ImportFrom): Promise<ImportResult> {
+export async function importCalendar(
+  desk: ImportDesk,
+  bytes: Uint8Array,
+  from: ImportFrom,
+): Promise<ImportResult> {
   const { games: book, settings, nowMs } = desk;
   const source = 'file' in from ? from.file : from.url;
   const reading = readCalendar(bytes, { source, timeZone: settings.timeZone, team: settings.name, nowMs });
@@ -46,9 +48,15 @@ export async function importCalendar(desk: ImportDesk, bytes: Uint8Array, from: 
     name: reading.name ?? source.replace(/.*[/\\]/, '').slice(0, 100),
     readMs: nowMs,
     ...('url' in from
-      ? { url: from.url, nextReadMs: nowMs + READ_AGAIN_MS, ...(from.etag === undefined ? {} : { etag: from.etag }) }
+      ? {
+          url: from.url,
+          nextReadMs: nowMs + READ_AGAIN_MS,
+          ...(from.etag === undefined ? {} : { etag: from.etag }),
+        }
       : {}),
-    ...(reading.problems[0] ? { problem: `line ${reading.problems[0].line}: ${reading.problems[0].message}` } : {}),
+    ...(reading.problems[0]
+      ? { problem: `line ${reading.problems[0].line}: ${reading.problems[0].message}` }
+      : {}),
   };
   const known = await book.ofCalendar(calendar.id);
   const merged = mergeGames(calendar.id, known, reading, nowMs, dateOf(nowMs, settings.timeZone));
@@ -109,7 +117,10 @@ export interface ReadAgain {
 }
 
 /** Reads again every calendar whose time has come. One that fails keeps its games and is tried again in an hour. */
-export async function readDueCalendars(desk: ImportDesk, fetchCalendar: FetchCalendar): Promise<readonly ReadAgain[]> {
+export async function readDueCalendars(
+  desk: ImportDesk,
+  fetchCalendar: FetchCalendar,
+): Promise<readonly ReadAgain[]> {
   const due = (await desk.games.calendars()).filter(
     ({ url, nextReadMs }) => url !== undefined && nextReadMs !== undefined && nextReadMs <= desk.nowMs,
   );
@@ -120,7 +131,11 @@ export async function readDueCalendars(desk: ImportDesk, fetchCalendar: FetchCal
       read.push({ calendar, ...(result ? { result } : {}) });
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
-      await desk.games.putCalendar({ ...calendar, problem: error.message, nextReadMs: desk.nowMs + READ_AGAIN_MS });
+      await desk.games.putCalendar({
+        ...calendar,
+        problem: error.message,
+        nextReadMs: desk.nowMs + READ_AGAIN_MS,
+      });
       read.push({ calendar, ...(calendar.problem === error.message ? {} : { newProblem: error.message }) });
     }
   }
