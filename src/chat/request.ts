@@ -15,6 +15,8 @@ export interface Request {
   readonly conversation: string;
   /** True where only the asker reads the answer: direct message, ephemeral reply, terminal. */
   readonly isPrivate: boolean;
+  /** The surface's own name for this delivery, if it has one: what is delivered twice is logged once. */
+  readonly requestKey?: string;
   /** Epoch milliseconds, from the injected clock. */
   readonly nowMs: number;
 }

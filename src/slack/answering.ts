@@ -13,6 +13,8 @@ import type { Person, Roles } from './roles.ts';
 /** One thing said to the bot, however it was said. */
 export interface Said extends Reach {
   readonly text: string;
+  /** Slack's own name for this delivery: what is delivered again is logged once. */
+  readonly requestKey?: string;
   readonly homeWorkspace?: string;
   /** `aside` (a command, a press) is answered to the asker alone unless the kitchen works by it; `aloud` where all read. */
   readonly manner: 'aside' | 'aloud';
@@ -45,6 +47,7 @@ export function createAnswering({ chat, clock, roles, log, wait }: AnsweringPart
       asker: { role, who: place.user, workspace: place.workspace },
       conversation: conversationKey(place),
       isPrivate: said.manner === 'aside' || place.isOwnDirectMessage,
+      ...(said.requestKey === undefined ? {} : { requestKey: said.requestKey }),
       nowMs: clock.nowMs(),
     });
     return { delivery: draw(reply, said, role), intent: reply.intent };

@@ -32,6 +32,8 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
       return withLots(db, workspace, rows);
     },
 
+    batchesById: async (ids) => [...(await batchesById(db, workspace, [...new Set(ids)])).values()],
+
     async event(id) {
       const row = await one(
         db.selectFrom('events').selectAll().where('workspace', '=', workspace).where('id', '=', id),

@@ -103,11 +103,10 @@ describe('a supplement', () => {
 describe('a temperature', () => {
   // FDA Food Code model 3-501.16: cold holding at 41 °F or below, hot holding at 135 °F or above.
   test('is met with the limits, what to do now, and no promise', async () => {
-    const text = plainText(await answerTo('temperature', { temp_f: 44 }, 'fridge 44F', 'intern'));
+    const text = plainText(await answerTo('temperature', { ask: 'limit' }, 'how cold', 'intern'));
     expect(text).toMatch(/41 °F \(5 °C\)[\s\S]*135 °F \(57 °C\)/);
     expect(text).not.toMatch(/\bsafe\b/i);
     expect(text).toContain('local health code');
-    expect(text).toContain('Not logged');
   });
 });
 

@@ -1,12 +1,74 @@
+import { type Counted, recordCounted } from '../../kitchen/stock/record-counted.ts';
+import { Problem } from '../../nutrition/problem.ts';
+import type { Answered, Asked, Command } from '../command.ts';
 import { KITCHEN_ROLES } from '../roles.ts';
-import { laterCommand } from './later.ts';
+import { deskOf, doingOf } from '../stock/desk.ts';
+import { settled, withQuestion } from '../stock/merged.ts';
+import { whenDone } from '../stock/when.ts';
+import { askWhichStock, oneRecipe, whichSaid } from '../stock/which.ts';
+import { piecesOf } from '../stock/words.ts';
 
-export const counted = laterCommand({
+/** Puts the stock right by a count made by hand. */
+export const counted: Command = {
   intent: 'counted',
   roles: KITCHEN_ROLES,
-  line: 'corrects the count to what is there',
-  examples: ['counted 25 oat bars'],
-  title: 'Not logged: I cannot keep counts yet.',
-  willDo: 'a count that corrects the stock and says what changed.',
-  today: 'write the count with date and time on the sheet.',
-});
+  help: {
+    line: 'corrects the count to what is there',
+    examples: ['counted 25 oat bars', 'counted 8 oat bars in fridge b'],
+  },
+  answers: (asked) => log(withQuestion(asked)),
+};
+
+async function log(asked: Asked): Promise<Answered> {
+  const desk = deskOf(asked);
+  const pieces = asked.slots.quantity ?? asked.slots.remaining;
+  if (Array.isArray(asked.slots.items)) {
+    throw new Problem(
+      'not_possible',
+      'I take one count at a time.',
+      'Send each by itself, like "counted 25 oat bars".',
+    );
+  }
+  if (typeof pieces !== 'number') {
+    throw new Problem('needs_more', 'How many are there?', 'Write a number, like "counted 25 oat bars".');
+  }
+  const holdings = await desk.ledger.holdings();
+  const which = oneRecipe(asked, holdings, await whichSaid(asked, desk));
+  if (which === undefined) return askWhichStock(asked, 'counted', holdings);
+  const count = await recordCounted(desk, {
+    ...doingOf(asked, whenDone(asked, asked.slots.when)),
+    which,
+    pieces,
+  });
+  const ids = which.recipeId === undefined ? [] : [which.recipeId];
+  return { answer: answerOf(count), conversation: settled(asked, 'counted', ids) };
+}
+
+function answerOf(count: Counted): Answered['answer'] {
+  const { before, after, taken, added, elsewhere } = count;
+  const batch = added?.holding.batch ?? taken[0]?.holding.batch;
+  const codes = [
+    ...taken.map(({ holding }) => holding.batch.code),
+    ...(added ? [added.holding.batch.code] : []),
+  ];
+  const change =
+    after === before ? 'as the ledger said' : `the ledger said ${before}; ${codes.join(', ')} put right`;
+  return {
+    title: count.again
+      ? 'Already logged; nothing was counted twice.'
+      : `${batch ? piecesOf(after, batch) : after} counted: ${change}.`,
+    sections:
+      elsewhere > 0
+        ? [
+            {
+              kind: 'text',
+              text: `${elsewhere} more are frozen or out of the fridge; the count left them alone.`,
+            },
+          ]
+        : [],
+    cautions: [],
+    next: ['undo', 'stock'].map((says) => ({ label: says, says })),
+    audience: 'channel',
+    data: { logged: !count.again, before, after, change: after - before, elsewhere, batches: codes },
+  };
+}

@@ -8,7 +8,7 @@ import { fuel } from './fuel.ts';
 import { game } from './game.ts';
 import { createHelp } from './help.ts';
 import { macros } from './macros/index.ts';
-import { made } from './made.ts';
+import { made } from './made/index.ts';
 import { measure } from './measure/index.ts';
 import { medical } from './medical.ts';
 import { plan } from './plan.ts';
@@ -16,14 +16,14 @@ import { recipes } from './recipes/index.ts';
 import { remind } from './remind.ts';
 import { scale } from './scale/index.ts';
 import { schedule } from './schedule.ts';
-import { served } from './served.ts';
+import { served } from './served/index.ts';
 import { shop } from './shop.ts';
-import { stock } from './stock.ts';
+import { stock } from './stock/index.ts';
 import { supplement } from './supplement.ts';
 import { swap } from './swap/index.ts';
-import { temperature } from './temperature.ts';
+import { temperature } from './temperature/index.ts';
 import { tossed } from './tossed.ts';
-import { trace } from './trace.ts';
+import { trace } from './trace/index.ts';
 import { createUnknown } from './unknown.ts';
 
 /** Every command, in the order help lists them. */

@@ -1,12 +1,78 @@
+import { matches, type Which } from '../../kitchen/stock/choose.ts';
+import type { Desk } from '../../kitchen/stock/desk.ts';
+import { recordTossed, recordTossedExpired, type TakenPieces } from '../../kitchen/stock/record-taken.ts';
+import { mustGo } from '../../kitchen/stock/usable.ts';
+import type { Answered, Asked, Command } from '../command.ts';
 import { KITCHEN_ROLES } from '../roles.ts';
-import { laterCommand } from './later.ts';
+import { deskOf, doingOf } from '../stock/desk.ts';
+import { settled, withQuestion } from '../stock/merged.ts';
+import { itemsTaken, recipesTaken, takenData, takenLine } from '../stock/taken.ts';
+import { whenDone } from '../stock/when.ts';
+import { askWhichStock, whichSaid } from '../stock/which.ts';
 
-export const tossed = laterCommand({
+/** What was thrown out, and why. */
+export const tossed: Command = {
   intent: 'tossed',
   roles: KITCHEN_ROLES,
-  line: 'logs what was thrown out, and why',
-  examples: ['tossed 3 bars, dropped'],
-  title: 'Not logged: I cannot keep counts yet.',
-  willDo: 'waste by batch with its reason, and an undo.',
-  today: 'write count, batch date and the reason on the sheet.',
-});
+  help: {
+    line: 'logs what was thrown out, and why',
+    examples: ['tossed 3 oat bars (dropped)', 'toss everything expired', 'tossed batch B3'],
+  },
+  answers: (asked) => log(withQuestion(asked)),
+};
+
+async function log(asked: Asked): Promise<Answered> {
+  const desk = deskOf(asked);
+  const { slots } = asked;
+  const doing = doingOf(asked, whenDone(asked, slots.when), noteOf(asked));
+  if (slots.reason === 'expired' && slots.quantity === 'all') {
+    const which = await whichSaid(asked, desk);
+    if (!(await hasExpired(desk, which))) return nothingExpired(asked);
+    return answered(asked, await recordTossedExpired(desk, { ...doing, items: [{ which, pieces: 'all' }] }));
+  }
+  const items = await itemsTaken(asked, desk);
+  if (items === undefined) return askWhichStock(asked, 'tossed', await desk.ledger.holdings());
+  return answered(asked, await recordTossed(desk, { ...doing, items }));
+}
+
+async function hasExpired(desk: Desk, which: Which): Promise<boolean> {
+  const { timeZone } = desk.book.settings;
+  return (await desk.ledger.holdings()).some(
+    (holding) => matches(holding, which) && mustGo(holding, desk.nowMs, timeZone),
+  );
+}
+
+function nothingExpired(asked: Asked): Answered {
+  return {
+    answer: {
+      title: '0 thrown out: nothing is past its date. Nothing was logged.',
+      sections: [],
+      cautions: [],
+      next: ['what expires tomorrow', 'stock'].map((says) => ({ label: says, says })),
+      audience: 'channel',
+      data: { logged: false, items: [] },
+    },
+    conversation: settled(asked, 'tossed'),
+  };
+}
+
+const noteOf = ({ slots }: Asked): string =>
+  typeof slots.note === 'string' ? slots.note : typeof slots.reason === 'string' ? slots.reason : 'waste';
+
+function answered(asked: Asked, tossed: TakenPieces): Answered {
+  return {
+    answer: {
+      title: tossed.again
+        ? 'Already logged; nothing was counted twice.'
+        : tossed.items
+            .map((item) => `${takenLine('thrown out', item)} ${item.left} left to serve.`)
+            .join(' '),
+      sections: [],
+      cautions: [],
+      next: ['undo', 'stock'].map((says) => ({ label: says, says })),
+      audience: 'channel',
+      data: { logged: !tossed.again, items: tossed.items.map(takenData) },
+    },
+    conversation: settled(asked, 'tossed', recipesTaken(tossed)),
+  };
+}

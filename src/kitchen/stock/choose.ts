@@ -1,6 +1,6 @@
 import type { Book } from '../../nutrition/book.ts';
 import { Problem } from '../../nutrition/problem.ts';
-import { type CalendarDate, dateOf, sayDate, sayInstant } from '../time/zone.ts';
+import { type CalendarDate, sayDate, sayInstant } from '../time/zone.ts';
 import type { Holding } from './ledger.ts';
 import { type Standing, standingOf } from './usable.ts';
 
@@ -61,13 +61,13 @@ export function take(
   return taken;
 }
 
-/** What is on the clock first, then by last day, then what was made first. */
-export function firstOut(holdings: readonly Holding[], zone: string): readonly Holding[] {
-  const rank = (holding: Holding): string =>
-    holding.discardAtMs === undefined ? (holding.useBy ?? '9999-12-31') : dateOf(holding.discardAtMs, zone);
+/** What is on the clock first, the shortest first; then by last day, then what was made first. */
+export function firstOut(holdings: readonly Holding[]): readonly Holding[] {
+  const rank = (holding: Holding): string => holding.useBy ?? '9999-12-31';
   return [...holdings].sort(
     (a, b) =>
       Number(a.state !== 'out') - Number(b.state !== 'out') ||
+      (a.discardAtMs ?? Number.MAX_SAFE_INTEGER) - (b.discardAtMs ?? Number.MAX_SAFE_INTEGER) ||
       rank(a).localeCompare(rank(b)) ||
       a.batch.madeMs - b.batch.madeMs,
   );
@@ -104,8 +104,8 @@ export function sayHolding(holding: Holding, nowMs: number, book: Book): string 
 export function sayInstead(holdings: readonly Holding[], which: Which, nowMs: number, book: Book): string {
   const same = holdings.filter((holding) => matches(holding, which));
   const found = same.length > 0 ? same : holdings;
-  const shown = found.slice(0, 5).map((holding) => sayHolding(holding, nowMs, book));
-  if (found.length > 5) shown.push(`and ${found.length - 5} more`);
+  const shown = found.slice(0, 3).map((holding) => sayHolding(holding, nowMs, book));
+  if (found.length > 3) shown.push(`and ${found.length - 3} more`);
   if (shown.length === 0) return 'Nothing is in stock. Log what was made, like "made 40 oat bars".';
   return `In stock: ${shown.join('; ')}.`;
 }

@@ -1,4 +1,4 @@
-import type { AllergenMark, Need } from '../../nutrition/allergens.ts';
+import type { Allergen, AllergenMark, Need } from '../../nutrition/allergens.ts';
 import type { Verdict } from '../../nutrition/conflict.ts';
 import type { CalendarDate } from '../time/zone.ts';
 
@@ -7,6 +7,7 @@ export type EventKind =
   | 'served'
   | 'tossed'
   | 'counted'
+  | 'corrected'
   | 'moved'
   | 'opened'
   | 'temperature'
@@ -31,8 +32,11 @@ export interface LedgerEvent {
 /** A batch as it was when made: what is in it never follows later changes of the recipe. */
 export interface BatchFacts {
   readonly ingredients: readonly { readonly foodId: string; readonly name: string; readonly massG: number }[];
+  /** By the kitchen's list (US or EU), species named where the law wants it. */
   readonly contains: readonly AllergenMark[];
   readonly advisory: readonly AllergenMark[];
+  /** Allergens nobody can rule out until a label is read. */
+  readonly notKnown: readonly Allergen[];
   /** How each need stood to the whole recipe, by the labels and kinds known when it was made. */
   readonly verdicts: Readonly<Record<Need, Verdict>>;
   /** Days of the date mark in force for this recipe and kitchen. */
@@ -119,6 +123,7 @@ export interface LedgerView {
   /** Everything with a balance above zero, earliest use-by first. */
   holdings(): Promise<readonly Holding[]>;
   batches(filter: BatchFilter): Promise<readonly Batch[]>;
+  batchesById(ids: readonly string[]): Promise<readonly Batch[]>;
   event(id: string): Promise<LedgerEvent | undefined>;
   eventByRequest(requestKey: string): Promise<LedgerEvent | undefined>;
   /** The last event of this person that stands: not an undo, not undone. */

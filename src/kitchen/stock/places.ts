@@ -67,8 +67,17 @@ export function placeOf(book: Book, words: string | undefined, kind: PlaceKind):
   );
 }
 
-/** What people call a place by its id; `out` is out of temperature control. */
+/** Where readings and pieces are that stand in no place of the kitchen; `out` is out of temperature control. */
+const ELSEWHERE: ReadonlyMap<string, string> = new Map([
+  ['out', 'out of the fridge'],
+  ['cooling', 'Cooling'],
+  ['receiving', 'Delivery'],
+  ['hot_holding', 'Hot holding'],
+]);
+
+/** What people call a place by its id. */
 export function placeName(book: Book, id: string): string {
-  if (id === 'out') return 'out of the fridge';
+  const elsewhere = ELSEWHERE.get(id);
+  if (elsewhere !== undefined) return elsewhere;
   return book.settings.locations.find((place) => place.id === id)?.name ?? id;
 }

@@ -29,7 +29,7 @@ export async function recordCounted(desk: Desk, counting: Counting): Promise<Cou
   const atMs = checkWhen(counting.atMs, desk.nowMs);
   return desk.ledger.write(async (ledger) => {
     const all = (await ledger.holdings()).filter((holding) => matches(holding, counting.which));
-    const held = firstOut(looked(all, counting.which), desk.book.settings.timeZone);
+    const held = firstOut(looked(all, counting.which));
     const before = sum(held);
     const elsewhere = sum(all) - before;
     if (await recordedBefore(ledger, counting.requestKey))

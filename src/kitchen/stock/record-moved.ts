@@ -39,10 +39,7 @@ export async function recordMoved(desk: Desk, moving: Moving): Promise<Moved> {
     const all = await ledger.holdings();
     if (await recordedBefore(ledger, moving.requestKey)) return { from: [], to: [], pieces: 0, again: true };
     const named = all.filter((holding) => matches(holding, moving.which));
-    const candidates = firstOut(
-      named.filter((holding) => canMove(desk, holding, atMs, place?.id ?? 'out')),
-      desk.book.settings.timeZone,
-    );
+    const candidates = firstOut(named.filter((holding) => canMove(desk, holding, atMs, place?.id ?? 'out')));
     if (candidates.length === 0) refuseReturn(named);
     const from = take(candidates, moving.pieces, 'moved', () =>
       sayInstead(all, moving.which, desk.nowMs, desk.book),
@@ -68,10 +65,14 @@ export async function recordMoved(desk: Desk, moving: Moving): Promise<Moved> {
   });
 }
 
-/** Once on the clock it does not go back into the cold (3-501.19); what must be thrown out is not moved. */
+/**
+ * Once on the clock it does not go back into the cold (3-501.19); what must be thrown out is not moved, and what is
+ * still setting stays in.
+ */
 function canMove(desk: Desk, holding: Holding, atMs: number, to: string): boolean {
   const standing = standingOf(holding, atMs, desk.book.settings.timeZone);
   if (standing === 'expired' || standing === 'out_too_long') return false;
+  if (to === 'out' && (standing === 'setting' || standing === 'not_yet_made')) return false;
   return holding.location !== to && (holding.state !== 'out' || !holding.batch.facts.keepCold);
 }
 

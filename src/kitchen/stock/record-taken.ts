@@ -32,10 +32,7 @@ type Order = (holdings: readonly Holding[]) => readonly Holding[];
 export function recordServed(desk: Desk, taking: Taking): Promise<TakenPieces> {
   const { timeZone } = desk.book.settings;
   return recordTaken(desk, 'served', taking, (all) =>
-    firstOut(
-      all.filter((holding) => standingOf(holding, taking.atMs, timeZone) === 'usable'),
-      timeZone,
-    ),
+    firstOut(all.filter((holding) => standingOf(holding, taking.atMs, timeZone) === 'usable')),
   );
 }
 
@@ -48,10 +45,7 @@ export function recordTossed(desk: Desk, taking: Taking): Promise<TakenPieces> {
 export function recordTossedExpired(desk: Desk, taking: Taking): Promise<TakenPieces> {
   const { timeZone } = desk.book.settings;
   return recordTaken(desk, 'tossed', taking, (all) =>
-    firstOut(
-      all.filter((holding) => mustGo(holding, taking.atMs, timeZone)),
-      timeZone,
-    ),
+    firstOut(all.filter((holding) => mustGo(holding, taking.atMs, timeZone))),
   );
 }
 
@@ -60,7 +54,7 @@ const goneFirst =
   (all) => {
     const gone = all.filter((holding) => mustGo(holding, atMs, timeZone));
     const rest = all.filter((holding) => !gone.includes(holding));
-    return [...firstOut(gone, timeZone), ...firstOut(rest, timeZone)];
+    return [...firstOut(gone), ...firstOut(rest)];
   };
 
 async function recordTaken(

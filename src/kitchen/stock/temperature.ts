@@ -18,8 +18,8 @@ export const fahrenheitOf = (celsius: number): number => (celsius * 9) / 5 + 32;
 export const celsiusOf = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
 
 export interface ReportedReading {
-  /** A place of the kitchen, or what is measured elsewhere: `receiving`, `cooling`. */
-  readonly place: KitchenPlace | { readonly id: 'receiving' | 'cooling' };
+  /** A place of the kitchen, or what is measured elsewhere: `receiving`, `cooling`, `hot_holding`. */
+  readonly place: KitchenPlace | { readonly id: 'receiving' | 'cooling' | 'hot_holding' };
   readonly tempF: number;
 }
 

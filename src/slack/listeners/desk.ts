@@ -10,7 +10,10 @@ export interface Desk {
   readonly seen: Seen;
 }
 
-/** Answers what was said, unless one of its keys was seen before; a stop waits for it. */
+/**
+ * Answers what was said, unless one of its keys was seen before; a stop waits for it. The first key names the request
+ * for the ledger, which remembers longer than this process.
+ */
 export function answerOnce(
   desk: Desk,
   said: Said,
@@ -29,7 +32,8 @@ async function answerUnseen(
   }
   // Computing takes the processor: acknowledgements that wait behind this one go out first.
   await setImmediate();
-  await desk.answering.answer(said);
+  const [first] = keys;
+  await desk.answering.answer(first ? { ...said, requestKey: first[0] } : said);
 }
 
 /** Slack resends an event for up to a day, and then some. */

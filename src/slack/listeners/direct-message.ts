@@ -24,8 +24,8 @@ export const answerDirectMessage =
       desk,
       { text, place, client, manner: 'aloud', ...(homeWorkspace ? { homeWorkspace } : {}) },
       [
-        [`event:${body.event_id}`, EVENT_REMEMBERED_MS],
         [`message:${event.channel}:${event.ts}`, EVENT_REMEMBERED_MS],
+        [`event:${body.event_id}`, EVENT_REMEMBERED_MS],
       ],
     );
   };

@@ -22,8 +22,8 @@ export const answerMention =
       desk,
       { text, place, client, manner: 'aloud', ...(homeWorkspace ? { homeWorkspace } : {}) },
       [
-        [`event:${body.event_id}`, EVENT_REMEMBERED_MS],
         [`message:${event.channel}:${event.ts}`, EVENT_REMEMBERED_MS],
+        [`event:${body.event_id}`, EVENT_REMEMBERED_MS],
       ],
     );
   };

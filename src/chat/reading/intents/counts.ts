@@ -2,7 +2,7 @@ import type { Intent, Slots, SlotValue } from '../../slots.ts';
 import type { IntentReader, Rule } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { first, lastIn } from '../slots/find.ts';
-import { location, nameOf, recipe, sport } from '../slots/names.ts';
+import { batch, location, nameOf, recipe, sport } from '../slots/names.ts';
 import { bareUnit, numberOf, quantity, unitAfter } from '../slots/numbers.ts';
 import { madeWhen, when } from '../slots/when.ts';
 
@@ -162,6 +162,9 @@ function slotsOf(intent: Intent, lexed: Lexed): Slots {
       ? { approx: true }
       : {}),
     ...items(lexed),
+    ...batch(lexed),
+    ...leaving(intent, lexed),
+    ...note(intent, lexed),
     ...(/ undo /.test(shape) ? { undo: true } : {}),
     ...remaining(lexed),
   };
@@ -193,7 +196,33 @@ function team(lexed: Lexed): Slots {
   return atom ? { team: atom.word, ...sport(lexed) } : {};
 }
 
-function items(lexed: Lexed): Slots {
+const TAKEN_OUT =
+  / (?:took|take|taken|pulled|set|put|brought|bring) (?:[a-z]+ )?(?:out |(?:N|all) (?:[a-zARP]+ )*(?:out|to (?:the )?(?:tailgate|counter|table)) )/;
+
+/** Out of the refrigerator, and whether with people who take it home. */
+function leaving(intent: Intent, lexed: Lexed): Slots {
+  if (intent !== 'served') return {};
+  const home = / (?:home|tailgate|tailgating) /.test(lexed.shape);
+  const air = first(lexed, 'T');
+  return {
+    ...(TAKEN_OUT.test(lexed.shape) ? { out: true } : {}),
+    ...(home ? { home: true } : {}),
+    ...(air?.value === undefined
+      ? {}
+      : { air_temp_f: air.unit === 'c' ? (air.value * 9) / 5 + 32 : air.value }),
+  };
+}
+
+const WHY = /\(([^()]{2,80})\)|[,;:]\s*([a-z][a-z ']{2,80})$|\b(dropped|spoiled|moldy|burnt|broken)\b/i;
+
+/** Why it was thrown out, in the person's words. */
+function note(intent: Intent, lexed: Lexed): Slots {
+  const match = intent === 'tossed' ? WHY.exec(lexed.text) : null;
+  const words = match?.[1] ?? match?.[2] ?? match?.[3];
+  return words === undefined ? {} : { note: words.trim() };
+}
+
+export function items(lexed: Lexed): Slots {
   const { seen } = lexed;
   const rows: SlotValue[] = [];
   seen.forEach((atom, i) => {

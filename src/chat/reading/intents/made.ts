@@ -2,9 +2,10 @@ import type { Slots } from '../../slots.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { all, find, first, lastIn } from '../slots/find.ts';
-import { avoid, ingredient, nameOf, recipe } from '../slots/names.ts';
+import { avoid, batch, ingredient, nameOf, recipe } from '../slots/names.ts';
 import { factor, numberOf, quantity } from '../slots/numbers.ts';
 import { madeWhen } from '../slots/when.ts';
+import { items } from './counts.ts';
 
 const MOVED =
   /^(?:.* )?(?:move|moved|moving|transfer|transferred|put|thawed|froze|frozen|shifted|thaw|freeze|brought|took|pulled|placed|take|stored|stuck) /;
@@ -71,6 +72,7 @@ export const made: IntentReader = {
     [/ N not N /, 7.5],
     [/^ (?:actually|correction|sorry|oops|i meant|no) (?:[a-z]+ ){0,4}N /, 7],
     [/ (?:correction|correct) /, 6],
+    [/ (?:took|take|taken|pulled) out (?:N|all) .*(?:of|from) (?:[a-z]+ )?L /, 8.2],
     [/ new batch (?:of )?(?:[a-z]+ )?(?:N|R) /, 6],
   ],
   slots(lexed) {
@@ -90,10 +92,33 @@ export const made: IntentReader = {
       ...places(lexed),
       ...(/ (?:opened|open) /.test(lexed.shape) ? { opened: true } : {}),
       ...(lexed.syms.has('F') || lexed.syms.has('Y') ? ingredient(lexed) : {}),
+      ...replaced(lexed),
+      ...items(lexed),
       ...(first(lexed, 'D') ? { lot: first(lexed, 'D')?.text } : {}),
+      ...batch(lexed),
+      ...printedDate(lexed),
     };
   },
 };
+
+/** "with sunflower butter instead of peanut butter": what stood in for what. */
+function replaced(lexed: Lexed): Slots {
+  const atoms = find(lexed, / F (?:instead of|for|in place of|not|rather than) (?:[a-z]+ )?F /)?.filter(
+    (atom) => atom.sym === 'F',
+  );
+  const was = atoms?.at(-1);
+  return was ? { replaced: nameOf(was) } : {};
+}
+
+/** The maker's date on a package: "use by 11/5". */
+function printedDate(lexed: Lexed): Slots {
+  const atom = lastIn(
+    lexed,
+    / (?:use by|best by|sell by|expires|expire|exp|good through) (?:[a-z]+ )?W /,
+    'W',
+  );
+  return atom?.moment?.day === undefined ? {} : { use_by: atom.moment.day };
+}
 
 function corrected(lexed: Lexed): Slots {
   const pair = find(lexed, / N (?:[a-zRP]+ )*(?:not|instead of|rather than) (?:[a-z]+ )?N /)?.filter(
@@ -112,14 +137,21 @@ function corrected(lexed: Lexed): Slots {
   };
 }
 
+/** "in the garage": a place no kitchen word stands for is still the place that was said. */
+function strangePlace(lexed: Lexed): Slots {
+  const match = /\b(?:in|into|to) (?:the )?([a-z][a-z0-9 ]{1,30})$/i.exec(lexed.text.trim());
+  const last = lexed.seen.at(-1);
+  return match?.[1] && last?.unknown ? { location: match[1].toLowerCase() } : {};
+}
+
 /** Where it stands, and where it came from when it was moved. */
 function places(lexed: Lexed): Slots {
-  const from = lastIn(lexed, / (?:from|out of|off) (?:[a-z]+ )?L /, 'L');
+  const from = lastIn(lexed, / (?:from|out of|off|of) (?:[a-z]+ )?L /, 'L');
   const to = all(lexed, 'L').find((atom) => atom !== from);
   const moved = MOVED.test(lexed.shape) && !/ (?:made|baked|prepped) .*(?:put|stored)? ?/.test(lexed.shape);
   return {
     ...(moved || from ? { move: true } : {}),
     ...(from ? { location_from: nameOf(from) } : {}),
-    ...(to ? { location: nameOf(to) } : {}),
+    ...(to ? { location: nameOf(to) } : strangePlace(lexed)),
   };
 }

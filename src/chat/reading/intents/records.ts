@@ -21,6 +21,7 @@ export const trace: IntentReader = {
     ...lot(lexed),
     ...madeWhen(lexed),
     ...(lexed.syms.has('F') ? ingredient(lexed) : {}),
+    ...(/ labels? /.test(lexed.shape) ? { output: 'label' } : {}),
   }),
 };
 

@@ -1,9 +1,14 @@
 import type { Slots } from '../../slots.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
-import { avoid, location, recipe } from '../slots/names.ts';
+import { first } from '../slots/find.ts';
+import { avoid, batch, location, recipe } from '../slots/names.ts';
 import { bareUnit, quantity } from '../slots/numbers.ts';
 import { madeWhen, when } from '../slots/when.ts';
+
+/** What was made, served and wasted in a week. */
+const WEEK =
+  / (?:week|weekly|W) (?:summary|report|recap|review) | (?:summary|report|recap) (?:of |for )?(?:[a-z]+ )?(?:week|W) | what (?:[a-z]+ )*(?:happened|wasted?|tossed|made|make|served?) (?:[a-z]+ )*W /;
 
 export const stock: IntentReader = {
   intent: 'stock',
@@ -34,6 +39,18 @@ export const stock: IntentReader = {
     'first',
     'batch',
     'many',
+    'thrown',
+    'throw',
+    'toss',
+    'discard',
+    'trash',
+    'week',
+    'weekly',
+    'summary',
+    'recap',
+    'wasted',
+    'waste',
+    'happened',
   ],
   rules: [
     [/ (?:stock|inventory) /, 6.5],
@@ -76,13 +93,19 @@ export const stock: IntentReader = {
     [/ (?:need|must|have) to be (?:thrown|tossed) /, 6],
     [/ (?:what|which) .*(?:L) /, 4],
     [/ in L \? /, 5],
+    [
+      / (?:must|should|has|have|needs?|to|can|gotta) (?:[a-z]+ ){0,3}(?:thrown|throw|toss|tossed|discard|discarded|trash|binned|dump) /,
+      8.6,
+    ],
+    [WEEK, 8.8],
     [/ do we have (?:[a-z]+ )*(?:left|available|on hand) /, 7],
   ],
   slots(lexed) {
     const asked = ask(lexed);
     const made = / (?:made|from|baked) (?:[a-z]+ )?W /.test(lexed.shape) || asked.ask === 'batch_info';
     return {
-      ...recipe(lexed),
+      ...dishMeant(lexed),
+      ...batch(lexed),
       ...bareUnit(lexed),
       ...location(lexed),
       ...filter(lexed),
@@ -95,14 +118,21 @@ export const stock: IntentReader = {
 };
 
 function filter({ shape }: Lexed): Slots {
-  if (/ (?:expired|past date|out of date|too old) /.test(shape)) return { filter: 'expired' };
+  if (/ (?:expired|past date|out of date|too old|thrown|throw|toss|tossed|discard|discarded) /.test(shape))
+    return { filter: 'expired' };
   if (/ (?:expire|expires|expiring|go bad|going bad) /.test(shape) && !/ when /.test(shape))
     return { filter: 'expiring' };
   if (/ (?:low|par) /.test(shape)) return { filter: 'low' };
   return {};
 }
 
+/** "nut free bars left" asks for whatever is nut free, even where one recipe is nicknamed so. */
+function dishMeant(lexed: Lexed): Slots {
+  return first(lexed, 'R')?.needs ? {} : recipe(lexed);
+}
+
 function ask({ shape }: Lexed): Slots {
+  if (WEEK.test(shape)) return { ask: 'week' };
   if (/ use by | when .*expire|still (?:good|ok|okay|fine|usable) /.test(shape)) return { ask: 'use_by' };
   if (/ shelf life | how long /.test(shape)) return { ask: 'shelf_life' };
   if (/ enough /.test(shape)) return { ask: 'enough' };

@@ -35,6 +35,8 @@ export const temperature: IntentReader = {
     'died',
     'sat',
     'danger',
+    'readings',
+    'reading',
   ],
   rules: [
     [/ T /, 5],
@@ -71,6 +73,7 @@ export const temperature: IntentReader = {
     [/ (?:hot holding|hot hold|cold holding|cold hold|danger zone) /, 8],
     [/ (?:delivery|delivered|received|receiving|truck) .*T /, 8.5],
     [/ (?:door|left) (?:[a-z]+ )*open /, 6.5],
+    [/ (?:missed|missing) readings? | readings? (?:missed|missing) /, 8.2],
     [/ L log /, 6],
     [/ (?:log|record) (?:[a-z]+ )*(?:temp|temperature|T|L) /, 7],
     [/ how long (?:[a-zRPF]+ )*(?:sit|out|unrefrigerated|without L|room|counter) /, 8.3],
@@ -91,11 +94,29 @@ export const temperature: IntentReader = {
       ...readings(lexed),
       ...found,
       ...(isAsk ? { ask: 'limit' } : {}),
+      ...log(lexed),
+      ...action(lexed),
       ...when(lexed),
       ...(found.event === 'time_out' ? quantity(lexed) : {}),
     };
   },
 };
+
+/** The log itself is asked for, rather than a reading told. */
+function log({ shape }: Lexed): Slots {
+  return / (?:log|logs|readings?|export|history|csv) /.test(shape) && !/ [TN] /.test(shape)
+    ? { output: 'log' }
+    : {};
+}
+
+const DID =
+  /\b(?:moved|checked|called|closed|adjusted|turned|tossed|threw|put|reset|fixed|told|discarded|shut|cleaned|iced)\b.*$/i;
+
+/** What was done about a reading, in the person's words. */
+function action(lexed: Lexed): Slots {
+  const words = lexed.syms.has('T') ? DID.exec(lexed.text)?.[0].trim().slice(0, 200) : undefined;
+  return words === undefined ? {} : { action: words };
+}
 
 function reading(lexed: Lexed): Slots {
   const atom = first(lexed, 'T');

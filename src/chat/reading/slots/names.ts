@@ -56,6 +56,12 @@ export function ingredient(lexed: Lexed): Slots {
   return { ingredient: atom.sym === 'M' ? 'sugar' : nameOf(atom) };
 }
 
+/** "batch B3" is one of ours, "lot L42" a maker's. */
+export function batch(lexed: Lexed): Slots {
+  const atom = first(lexed, 'D');
+  return atom && /^b\d+$/i.test(atom.text) ? { batch: atom.text.toUpperCase() } : {};
+}
+
 export const location = (lexed: Lexed): Slots => {
   const atom = first(lexed, 'L');
   return atom ? { location: nameOf(atom) } : {};

@@ -29,8 +29,10 @@ export function when(lexed: Lexed): Slots {
 
 /** The same moment under the name `made`: when a batch was made. */
 export function madeWhen(lexed: Lexed): Slots {
-  const text = whenText(momentsOf(all(lexed, 'W')));
-  return text === undefined ? {} : { made: text };
+  const moments = momentsOf(all(lexed, 'W'));
+  const text = whenText(moments);
+  if (text === undefined) return {};
+  return { made: text, ...(moments.some((moment) => moment.unsure) ? { time_unsure: true } : {}) };
 }
 
 /** Minutes of the first duration, "3 hours" is 180. */

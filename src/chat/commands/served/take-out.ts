@@ -1,0 +1,68 @@
+import { HOT_DAY_F, type Moved, recordMoved } from '../../../kitchen/stock/record-moved.ts';
+import { standingOf } from '../../../kitchen/stock/usable.ts';
+import type { Answer } from '../../answer.ts';
+import type { Answered, Asked } from '../../command.ts';
+import { deskOf, doingOf } from '../../stock/desk.ts';
+import { settled } from '../../stock/merged.ts';
+import { itemsTaken } from '../../stock/taken.ts';
+import { whenDone } from '../../stock/when.ts';
+import { askWhichStock } from '../../stock/which.ts';
+import { clockText, holdingData, LOCAL_CODE, piecesOf } from '../../stock/words.ts';
+
+/** "took out 12 at 14:00": from then on time is the only control. */
+export async function takeOut(asked: Asked): Promise<Answered> {
+  const desk = deskOf(asked);
+  const items = await itemsTaken(asked, desk);
+  const [item] = items ?? [];
+  if (item === undefined) return askWhichStock(asked, 'served', await desk.ledger.holdings());
+  const air = asked.slots.air_temp_f;
+  const atMs = whenDone(asked, asked.slots.when);
+  const cold = (await desk.ledger.holdings()).filter(
+    (holding) =>
+      holding.state === 'fridge' && standingOf(holding, atMs, desk.book.settings.timeZone) === 'usable',
+  );
+  const places = item.which.places ?? [
+    ...new Set(cold.map((holding) => holding.location)),
+    ...desk.book.settings.locations.filter(({ kind }) => kind !== 'freezer').map(({ id }) => id),
+  ];
+  const moved = await recordMoved(desk, {
+    ...doingOf(asked, atMs),
+    which: { ...item.which, places },
+    pieces: item.pieces,
+    to: 'out',
+    ...(asked.slots.home === true ? { consumer: typeof air === 'number' ? { airTempF: air } : {} } : {}),
+  });
+  const recipeIds = moved.to.map(({ batch }) => batch.recipeId);
+  return { answer: outAnswer(asked, moved, atMs), conversation: settled(asked, 'served', recipeIds) };
+}
+
+function outAnswer(asked: Asked, moved: Moved, atMs: number): Answer {
+  const [first] = moved.to;
+  const until = first?.discardAtMs;
+  const codes = moved.to.map(({ batch }) => batch.code).join(', ');
+  return {
+    title: moved.again
+      ? 'Already logged; the clock is running once.'
+      : `${first ? piecesOf(moved.pieces, first.batch) : 'Nothing'} out since ${clockText(asked, atMs)}: ${until === undefined ? 'no clock, kept at room temperature' : `serve or throw out by ${clockText(asked, until)}`}. ${codes}.`,
+    sections: until === undefined ? [] : [{ kind: 'text', text: ruleText(asked) }],
+    cautions: until === undefined ? [] : [LOCAL_CODE],
+    next: ['undo', 'stock'].map((says) => ({ label: says, says })),
+    audience: 'channel',
+    data: {
+      logged: !moved.again,
+      pieces: moved.pieces,
+      outSinceMs: atMs,
+      discardAtMs: until ?? null,
+      out: moved.to.map(holdingData),
+    },
+  };
+}
+
+function ruleText({ slots }: Asked): string {
+  if (slots.home !== true)
+    return 'It must have left the fridge at 41 °F (5 °C) or below. Mark this time on the tray; it does not go back to the fridge (FDA Food Code model 3-501.19: 4 hours).';
+  const air = slots.air_temp_f;
+  return typeof air === 'number' && air > HOT_DAY_F
+    ? `At ${Math.round(air)} °F it is 1 hour: above 90 °F (USDA and FDA advice to consumers).`
+    : 'For home and tailgate it is 2 hours, 1 hour above 90 °F (USDA and FDA advice to consumers): say "…, 93F" when it is hot.';
+}

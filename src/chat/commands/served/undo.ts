@@ -1,0 +1,48 @@
+import type { EventKind } from '../../../kitchen/stock/ledger.ts';
+import { type Undone, undoLast } from '../../../kitchen/stock/undo.ts';
+import type { Answered, Asked } from '../../command.ts';
+import { deskOf, doingOf } from '../../stock/desk.ts';
+import { entryTime } from '../../stock/taken.ts';
+import { piecesOf } from '../../stock/words.ts';
+
+const WHAT: Record<EventKind, string> = {
+  made: 'batch made',
+  served: 'pieces served',
+  tossed: 'pieces thrown out',
+  counted: 'count',
+  corrected: 'correction',
+  moved: 'move',
+  opened: 'package opened',
+  temperature: 'temperature reading',
+  undone: 'undo',
+};
+
+/** Takes back the asker's last entry; both entries stay in the ledger. */
+export async function undo(asked: Asked): Promise<Answered> {
+  const undone = await undoLast(deskOf(asked), doingOf(asked, asked.request.nowMs));
+  return {
+    answer: {
+      title: undone.again
+        ? 'Already undone; nothing was taken back twice.'
+        : `Undone: ${WHAT[undone.event.kind]} of ${entryTime(asked, undone.event.atMs)}.`,
+      sections: [{ kind: 'list', items: changes(undone) }],
+      cautions: [],
+      next: ['stock', 'undo'].map((says) => ({ label: says, says })),
+      audience: 'channel',
+      data: {
+        undone: !undone.again,
+        kind: undone.event.kind,
+        changes: undone.changed.map(({ holding, pieces }) => ({ batch: holding.batch.code, pieces })),
+      },
+    },
+  };
+}
+
+/** What came back and what left again; a move is both, and shows as the place it is in now. */
+function changes({ changed }: Undone): string[] {
+  return changed.map(({ holding, pieces }) =>
+    pieces > 0
+      ? `${piecesOf(pieces, holding.batch)} back in ${holding.batch.code}`
+      : `${piecesOf(-pieces, holding.batch)} out of ${holding.batch.code} again`,
+  );
+}

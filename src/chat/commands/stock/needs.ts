@@ -1,0 +1,63 @@
+import type { Holding } from '../../../kitchen/stock/ledger.ts';
+import { type StockView, sumOf } from '../../../kitchen/stock/view.ts';
+import type { Need } from '../../../nutrition/allergens.ts';
+import type { Verdict } from '../../../nutrition/conflict.ts';
+import type { Answer } from '../../answer.ts';
+import type { Asked } from '../../command.ts';
+import {
+  AVENIN_NOTE,
+  CROSS_CONTACT,
+  isAllergy,
+  listed,
+  needName,
+  reactionCaution,
+} from '../../need-words.ts';
+import { holdingData, holdingLine, piecesOf } from '../../stock/words.ts';
+
+const GRAVITY: readonly Verdict[] = ['clear_by_label', 'ask', 'advisory', 'conflict'];
+
+/** The gravest verdict for these needs when the batch was made; what changed on the card since does not count. */
+function verdictOf({ batch }: Holding, needs: readonly Need[]): Verdict {
+  const worst = Math.max(...needs.map((need) => GRAVITY.indexOf(batch.facts.verdicts[need])));
+  return GRAVITY[worst] ?? 'ask';
+}
+
+/** What can be served now against a need, by what each batch was made of. Only the asker sees it. */
+export function byNeeds(asked: Asked, view: StockView, needs: readonly Need[]): Answer {
+  const all = [...view.usable, ...view.setting];
+  const of = (verdict: Verdict) => all.filter((holding) => verdictOf(holding, needs) === verdict);
+  const clear = of('clear_by_label');
+  const ready = clear.filter((holding) => view.usable.includes(holding));
+  const avoided = listed(needs.map(needName), 'or');
+  const groups = [
+    ['Nothing against it on recipe and labels', clear],
+    ['Ask or read a label first', of('ask')],
+    ['A label says "may contain"', of('advisory')],
+  ] as const;
+  const kinds = [...new Map(ready.map(({ batch }) => [batch.recipeId, batch])).values()].map((batch) =>
+    piecesOf(sumOf(ready.filter((holding) => holding.batch.recipeId === batch.recipeId)), batch),
+  );
+  return {
+    title: `${sumOf(ready)} to serve list no ${avoided}${kinds.length > 0 ? `: ${kinds.join(', ')}` : ''}; the kitchen itself is not checked.`,
+    sections: groups.flatMap(([heading, found]) =>
+      found.length > 0
+        ? [{ kind: 'list' as const, heading, items: found.map((holding) => holdingLine(asked, holding)) }]
+        : [],
+    ),
+    cautions: [
+      CROSS_CONTACT,
+      ...(needs.includes('gluten') && clear.length > 0 ? [AVENIN_NOTE] : []),
+      ...(isAllergy(needs) ? [reactionCaution(asked.kitchen.book.settings)] : []),
+    ],
+    next: [{ label: 'stock', says: 'stock' }],
+    audience: 'asker',
+    data: {
+      avoid: needs,
+      clear: clear.map(holdingData),
+      ask: of('ask').map(holdingData),
+      advisory: of('advisory').map(holdingData),
+      conflict: of('conflict').map(holdingData),
+      crossContact: 'not_checked',
+    },
+  };
+}

@@ -1,0 +1,40 @@
+import type { Answered, Asked, Command } from '../../command.ts';
+import { KITCHEN_ROLES } from '../../roles.ts';
+import { withQuestion } from '../../stock/merged.ts';
+import { cooling, receiving } from './cooling.ts';
+import { limits } from './limits.ts';
+import { temperatureLog } from './log.ts';
+import { powerOutage } from './power.ts';
+import { logReadings } from './readings.ts';
+import { timeOut } from './time-out.ts';
+
+/** Readings logged and judged by the model code's limits; it never says that food is fit to serve. */
+export const temperature: Command = {
+  intent: 'temperature',
+  roles: KITCHEN_ROLES,
+  help: {
+    line: 'logs a reading and says what to do now; the log as a file',
+    examples: [
+      'fridge a 38F',
+      'fridge b 44F moved all to fridge a',
+      'cooling 78F after 2 hours',
+      'power out 3 hours',
+      'temperature log',
+    ],
+  },
+  answers: (asked) => route(withQuestion(asked)),
+};
+
+function route(asked: Asked): Answered | Promise<Answered> {
+  const { slots } = asked;
+  const hasReading = slots.temp_f !== undefined || slots.temp_c !== undefined;
+  if (slots.output === 'log') return temperatureLog(asked);
+  if (slots.event === 'power_outage') return powerOutage(asked);
+  if (slots.event === 'receiving' && hasReading) return receiving(asked);
+  const isCooling =
+    slots.event === 'cooling' || (slots.duration_min !== undefined && slots.location === undefined);
+  if (hasReading && isCooling && slots.event !== 'time_out') return cooling(asked);
+  if (slots.event === 'time_out') return timeOut(asked);
+  if (slots.ask === 'limit' || !hasReading) return { answer: limits(asked) };
+  return logReadings(asked);
+}
