@@ -3,6 +3,7 @@ import type { Answer } from '../../src/chat/answer.ts';
 import { type Chat, createChat, type Reply } from '../../src/chat/chat.ts';
 import { plainText } from '../../src/chat/plain-text.ts';
 import type { PersonRole } from '../../src/chat/request.ts';
+import { noMemory } from '../../src/kitchen/no-memory.ts';
 import type { Database } from '../../src/store/database.ts';
 import { ledgersIn } from '../../src/store/ledger.ts';
 import { freshDatabase } from '../helpers/database.ts';
@@ -16,7 +17,8 @@ beforeEach(async () => {
   database = await freshDatabase();
   nowMs = at('2026-10-27 14:00');
   const clock = { nowMs: () => nowMs };
-  chat = createChat({ book, clock, ledgers: ledgersIn(database, clock.nowMs) }, (error) => {
+  const ledgers = ledgersIn(database, clock.nowMs);
+  chat = createChat({ ...noMemory, book, clock, ledgers }, (error) => {
     throw error;
   });
 });

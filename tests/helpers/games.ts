@@ -38,6 +38,7 @@ export function held(recipeId: string, pieces: number, useBy: string, more: Part
       ingredients: [],
       contains: [],
       advisory: [],
+      notKnown: [],
       verdicts: Object.fromEntries(NEEDS.map((need) => [need, 'ask'])) as Record<Need, 'ask'>,
       days: 7,
       keepCold: true,

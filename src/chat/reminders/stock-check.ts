@@ -14,10 +14,7 @@ export function stockCheck({ state }: ComposingDesk): Told {
   const zone = book.settings.timeZone;
   const today = dateOf(nowMs, zone);
   const gone = holdings.filter((holding) => mustGo(holding, nowMs, zone));
-  const kept = firstOut(
-    holdings.filter((holding) => !gone.includes(holding)),
-    zone,
-  );
+  const kept = firstOut(holdings.filter((holding) => !gone.includes(holding)));
   const lastDay = kept.filter(
     (holding) => lastsUntil(holding, today) || lastsUntil(holding, addDays(today, 1)),
   );
