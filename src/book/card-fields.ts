@@ -17,7 +17,11 @@ export function readYield(written: Card['yield']): { readonly pieces: number; re
 }
 
 function splitYield(written: string): { readonly pieces: string; readonly unit?: string } {
-  const plain = written.replace(/^\s*(?:makes|yields?|serves|about)\b:?\s*/i, '').trim();
+  const plain = written
+    .replace(/^\s*(?:(?:makes|yields?|serves|about)\b:?\s*)+/i, '')
+    // "24 - 4 inch pancakes", "25 (1 oz) servings": how large one is stands between.
+    .replace(/^(\d+)\s*(?:[-–]\s*[\d./]+[\s-]*(?:inch(?:es)?|in|oz|ounces?|g)\b\.?|\([^)]*\))/i, '$1')
+    .trim();
   const parts = /^((?:a\s+)?(?:-?[\d./]+(?:\s*(?:-|to)\s*[\d./]+)?|\p{L}+))(?:\s+(.*?))?[\s.]*$/u.exec(plain);
   const [pieces, words] = [parts?.[1] ?? plain, parts?.[2]];
   if (words?.toLowerCase().startsWith('dozen')) {

@@ -13,6 +13,7 @@ export const ingredientSchema = z.looseObject(
     amount: amount('The amount').optional(),
     unit: text('The unit').optional(),
     grams: amount('Grams').optional(),
+    weight: text('The weight').optional(),
     role: text('The role').optional(),
     measured: text('How it is measured').optional(),
     prep: text('The preparation').optional(),
@@ -52,10 +53,11 @@ export const cardSchema = z.looseObject(
     ),
     piece: text('What one piece is').optional(),
     ingredients: z
-      .array(z.union([z.string(), z.looseObject({})], 'An ingredient should be a line of text or fields.'), {
-        error: 'The ingredients are missing or are not a list.',
-      })
-      .min(1, 'The list of ingredients is empty.'),
+      .union(
+        [z.string().trim(), z.array(z.unknown()), z.record(z.string(), z.unknown())],
+        'The ingredients are missing or are not a list.',
+      )
+      .refine((written) => Object.keys(written).length > 0, 'The list of ingredients is empty.'),
     method: z.union([z.string(), z.array(stepSchema)], 'The method should be a list of steps.').optional(),
     bowl: amount('The bowl').optional(),
     pan: z.union([z.string(), z.looseObject({})], 'The pan should be a name or its measures.').optional(),
@@ -117,6 +119,19 @@ const SYNONYMS: Readonly<Record<string, string>> = {
   makes: 'yield',
   serves: 'yield',
   servings: 'yield',
+  portions: 'yield',
+  pieces: 'yield',
+  yields: 'yield',
+  number_of_servings: 'yield',
+  number_of_portions: 'yield',
+  servings_per_recipe: 'yield',
+  recipe: 'title',
+  recipe_name: 'title',
+  portion_size: 'piece',
+  serving_size: 'piece',
+  piece_size: 'piece',
+  procedure: 'method',
+  preparation: 'method',
   also_called: 'aliases',
   alias: 'aliases',
   type: 'kind',

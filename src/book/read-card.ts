@@ -23,6 +23,8 @@ import {
   ingredientSchema,
 } from './card-schema.ts';
 import { amountOf, listOf, share, wholeNumber } from './card-values.ts';
+import { type IngredientEntry, ingredientEntries } from './ingredient-entries.ts';
+import { ingredientFields } from './ingredient-fields.ts';
 import type { Complaint, FieldPath } from './place.ts';
 import { lineFromFields, lineFromText } from './recipe-line.ts';
 
@@ -135,7 +137,8 @@ function toRecipe(
   const kind = reading.field(['kind'], () =>
     card.kind === undefined ? guessKind(card.title, made?.unit ?? '', method) : readKind(card.kind),
   );
-  const lines = card.ingredients.map((line, place) => readLine(reading, line, place, finder));
+  const isFood = (words: string): boolean => finder.find(words) !== undefined;
+  const lines = ingredientEntries(card.ingredients, isFood).map((entry) => readLine(reading, entry, finder));
   const version = reading.maybe(['version'], card.version, (date) => calendarDate(String(date)));
   const pan = reading.maybe(['pan'], card.pan, (words) => readPan(words, settings.pans));
   const cut = reading.maybe(['cut'], card.cut, (words) => readCut(words, made?.pieces));
@@ -184,14 +187,30 @@ function toRecipe(
 
 function readLine(
   reading: Reading,
-  line: Card['ingredients'][number],
-  place: number,
+  { written, place }: IngredientEntry,
   finder: FoodFinder,
 ): RecipeLine | undefined {
   const path = ['ingredients', place] as const;
-  const text = typeof line === 'string' ? line : asLineOfText(line);
+  if (typeof written === 'string') return reading.field(path, () => lineFromText(written, finder));
+  if (typeof written !== 'object' || written === null || Array.isArray(written)) {
+    const message = 'An ingredient should be a line of text or a list of its fields.';
+    reading.complaints.push({ path, message, hint: CARD_HINTS.ingredients ?? '' });
+    return undefined;
+  }
+  const record = written as Record<string, unknown>;
+  const text = asLineOfText(record);
   if (text !== undefined) return reading.field(path, () => lineFromText(text, finder));
-  const shape = ingredientSchema.safeParse(line);
+  const fields = reading.field(path, () => ingredientFields(record));
+  return fields === undefined ? undefined : readFields(reading, fields, path, finder);
+}
+
+function readFields(
+  reading: Reading,
+  fields: Record<string, unknown>,
+  path: readonly ['ingredients', number],
+  finder: FoodFinder,
+): RecipeLine | undefined {
+  const shape = ingredientSchema.safeParse(fields);
   if (!shape.success) {
     for (const issue of shape.error.issues) {
       reading.complaints.push({

@@ -3,6 +3,7 @@ import { type FoodFinder, findFood } from '../nutrition/ingredient-list/food-fin
 import { readLine } from '../nutrition/ingredient-list/read-line.ts';
 import { isCounted, resolveLine } from '../nutrition/ingredient-list/resolve-line.ts';
 import type { WrittenLine } from '../nutrition/ingredient-list/written-line.ts';
+import { qualifierIn } from '../nutrition/portion/find-portion.ts';
 import { massOf } from '../nutrition/portion/mass-of.ts';
 import { Problem } from '../nutrition/problem.ts';
 import type { ExactAmount } from '../nutrition/quantity/quantity.ts';
@@ -41,6 +42,7 @@ export function lineFromText(text: string, finder: FoodFinder): RecipeLine {
 /** The same for a line written as fields. @throws Problem */
 export function lineFromFields(fields: IngredientFields, finder: FoodFinder): RecipeLine {
   const { food: words, amount, unit, grams, prep, tolerance, optional = false } = fields;
+  if (fields.weight !== undefined || isInParts(amount, finder)) return lineInParts(fields, finder);
   if (amount === undefined && grams === undefined) {
     return {
       ...lineFromText(words, finder),
@@ -69,6 +71,19 @@ export function lineFromFields(fields: IngredientFields, finder: FoodFinder): Re
   };
 }
 
+/** "1 qt + 1 cup", "2 lb 4 oz": an amount in parts, or beside its weight, is read as a line of text is. */
+function isInParts(amount: string | number | undefined, finder: FoodFinder): boolean {
+  return typeof amount === 'string' && readLine(`${amount} x`, isFoodOf(finder)).measures.length > 1;
+}
+
+function lineInParts(fields: IngredientFields, finder: FoodFinder): RecipeLine {
+  const { food, amount, unit, weight, prep, role, optional = false } = fields;
+  const stated = weight === undefined ? '' : `(${weight})`;
+  const text = [amount, unit, stated, food].filter(Boolean).join(' ');
+  const line = lineFromText(prep ? `${text}, ${prep}` : text, finder);
+  return { ...line, ...(role ? { role: roleOf(role) } : {}), optional: optional || line.optional };
+}
+
 /** `amount: 4, unit: scoop` is said "4 scoops". */
 function unitSaid(amount: string | number, unit: string | undefined): string | undefined {
   const known = unit === undefined ? undefined : readUnit(unit);
@@ -93,6 +108,7 @@ function amountFirst(line: WrittenLine, finder: FoodFinder): WrittenLine {
 
 function measured(line: WrittenLine, finder: FoodFinder): Measured {
   const [first, ...further] = line.measures;
+  if (!first && isForThePan(line, finder)) return toTaste(line, finder);
   if (!first) throw new Problem('bad_quantity', `"${line.written}" has no amount.`, LINE_HINT);
   const resolved = resolveLine(line, finder);
   if (!isCounted(resolved)) {
@@ -125,6 +141,10 @@ function measured(line: WrittenLine, finder: FoodFinder): Measured {
   return { food, amount, unit, massG, measuredBy };
 }
 
+/** "Nonstick cooking spray" on a card has no amount and needs none. */
+const isForThePan = (line: WrittenLine, finder: FoodFinder): boolean =>
+  /\bspray\b/i.test(line.foodWords) && findFood(finder, line.foodWords, line.prep) !== undefined;
+
 /** "Salt to taste" is counted as a pinch, so that its food and allergens are never lost. */
 function toTaste(line: WrittenLine, finder: FoodFinder): Measured {
   const food = findFood(finder, line.foodWords, line.prep)?.food;
@@ -155,18 +175,6 @@ function gramsOf(food: Food, { amount, unit }: { amount: ExactAmount; unit: stri
     );
   }
   return massOf(food, count, unit, qualifierIn(food, words)).massG;
-}
-
-/** The way of cutting or packing among the food's portions that the writer named: "mashed", "packed". */
-function qualifierIn(food: Food, words: string): string | undefined {
-  const plain = words.toLowerCase();
-  const isNamed = (word: string) => word.length > 3 && plain.includes(word);
-  return food.portions.find(({ qualifier }) =>
-    qualifier
-      ?.toLowerCase()
-      .split(/[\s,]+/)
-      .some(isNamed),
-  )?.qualifier;
 }
 
 function withRole(

@@ -25,11 +25,13 @@ export function createFoodIndex(foods: Iterable<Food>): FoodIndex {
   // Tables write "Greek yogurt, plain, nonfat" where a cook writes "nonfat plain greek yogurt".
   const byWords = new Map<string, Food>();
   for (const [name, food] of byName) byWords.set(inAnyOrder(name), byName.get(inAnyOrder(name)) ?? food);
+  const bySense = new Map<string, Food>();
+  for (const [name, food] of byName) if (!bySense.has(sameSense(name))) bySense.set(sameSense(name), food);
   let index: MiniSearch | undefined;
   return {
     find(words) {
       const key = nameKey(words);
-      return byName.get(key) ?? byWords.get(inAnyOrder(key));
+      return byName.get(key) ?? byWords.get(inAnyOrder(key)) ?? bySense.get(sameSense(key));
     },
     nearest(words, most) {
       if (words.length > MOST_CHARACTERS) return [];
@@ -44,6 +46,21 @@ export function createFoodIndex(foods: Iterable<Food>): FoodIndex {
     },
   };
 }
+
+/** Two ways to write one word. Common practice, no source. */
+const SAME_SENSE: readonly (readonly [RegExp, string])[] = [
+  [/\b(?:non fat|fat free|skim)\b/g, 'nonfat'],
+  [/\blow fat\b/g, 'lowfat'],
+  [/(\d) %/g, '$1%'],
+  [/\bnon stick\b/g, 'nonstick'],
+  [/\bwholewheat\b/g, 'whole wheat'],
+  [/\bhard cooked\b/g, 'hard boiled'],
+  [/\bgarbanzo bean\b|\bgarbanzo\b|\bchick pea\b/g, 'chickpea'],
+];
+
+/** The key with one spelling for each sense: "non-fat milk", "fat-free milk" and "skim milk" are one. */
+const sameSense = (key: string): string =>
+  inAnyOrder(SAME_SENSE.reduce((words, [written, sense]) => words.replace(written, sense), key));
 
 const inAnyOrder = (key: string): string => key.split(' ').sort().join(' ');
 

@@ -19,5 +19,6 @@ export function nameKey(words: string): string {
 function singular(word: string): string {
   if (word === 'oats') return 'oat';
   if (word.length > 4 && word.endsWith('ies')) return `${word.slice(0, -3)}y`;
+  if (word.length > 5 && /(?:oes|ches|shes|xes)$/.test(word)) return word.slice(0, -2);
   return word.length > 3 && /[^su]s$/.test(word) ? word.slice(0, -1) : word;
 }

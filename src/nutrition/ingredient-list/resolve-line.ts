@@ -1,5 +1,6 @@
 import type { MeasuredAmount } from '../certainty/range.ts';
-import type { Food } from '../food.ts';
+import type { Food, Portion } from '../food.ts';
+import { qualifierIn } from '../portion/find-portion.ts';
 import { massOf } from '../portion/mass-of.ts';
 import { Problem } from '../problem.ts';
 import type { MeasuredBy } from '../recipe.ts';
@@ -34,7 +35,7 @@ export const isCounted = (line: ResolvedLine): line is CountedLine => 'massG' in
 
 /** Turns a written line into grams of a food, or says why it cannot. */
 export function resolveLine(line: WrittenLine, finder: FoodFinder): ResolvedLine {
-  const found = findFood(finder, line.foodWords, line.prep);
+  const found = findFood(finder, line.foodWords, [line.prep ?? '', ...(line.aside ?? [])].join(', '));
   if (line.leftToTheCook) return leftToTheCook(line, found?.food);
   if (!found) return unknownFood(line, finder);
   const notes = found.readAs ? [`"${line.foodWords}" read as ${found.food.name}`] : [];
@@ -76,9 +77,10 @@ function grams(line: WrittenLine, food: Food, notes: readonly string[]): Grams {
     };
   }
   if (line.stated) return statedGrams(line, food, first, notes);
+  const qualifier = qualifierIn(food, `${line.foodWords} ${line.prep ?? ''}`);
   const parts = line.measures.map((measure) => ({
     measure,
-    reading: massOf(food, middle(measure), measure.unitId ?? '', line.prep),
+    reading: massOf(food, middle(measure), measure.unitId ?? '', qualifier),
   }));
   return {
     massG: parts.reduce((sum, part) => sum + part.reading.massG, 0),
@@ -96,7 +98,7 @@ function statedGrams(line: WrittenLine, food: Food, first: WrittenMeasure, notes
   const drained = isDrained
     ? food.portions.find((portion) => /drained/i.test(portion.qualifier ?? ''))
     : undefined;
-  const eachG = drained && CONTAINERS.has(drained.unit) ? drained.massG : stated.massG;
+  const eachG = drained && CONTAINERS.has(drained.unit) ? drainedG(drained, stated.massG) : stated.massG;
   const drainedNotes = isDrained
     ? [
         eachG === stated.massG
@@ -111,6 +113,19 @@ function statedGrams(line: WrittenLine, food: Food, first: WrittenMeasure, notes
     notes: [...notes, ...rangeNotes(line), ...drainedNotes],
   };
 }
+
+/** A can of another size than the table's holds as much less or more. */
+function drainedG(drained: Portion, statedG: number): number {
+  const ounces = Number(/([\d.]+)\s*oz/.exec(drained.qualifier ?? '')?.[1] ?? USUAL_CAN_OZ);
+  const ratio = statedG / (ounces * OUNCE_G);
+  return Math.abs(ratio - 1) < SAME_CAN ? drained.massG : drained.massG * ratio;
+}
+
+const OUNCE_G = 28.349_523_125;
+/** The can of beans and fruit a shop shelf mostly holds. Common practice, no source. */
+const USUAL_CAN_OZ = 15;
+/** 14.5, 15 and 15.5 oz are one can of different packers. Common practice, no source. */
+const SAME_CAN = 0.1;
 
 /** The middle of "2-3"; the amount itself when only one was written. */
 const middle = ({ quantity }: WrittenMeasure): number =>

@@ -1,4 +1,6 @@
+import { ingredientLines } from './headings.ts';
 import { type IsFood, readLine } from './read-line.ts';
+import { readYield } from './read-yield.ts';
 import { LEFT_TO_THE_COOK, PREP_WORDS } from './words.ts';
 
 /** What a list of ingredients came apart into, and the yield when the list names it ("makes 24"). */
@@ -7,11 +9,11 @@ export interface SplitList {
   readonly pieces?: number;
 }
 
-const YIELD =
-  /(?:^|[\s,;.(])(?:and\s+)?(?:makes?|yields?|yield:?|cut in(?:to)?|serves|divided into)\s*:?\s*(?:about\s+)?(\d{1,6})(?!\s*(?:cups?|tbsp|tsp|g|oz|lb|x)\b)(?:\s+(?:bars?|bites?|pieces?|balls?|servings?|squares?|muffins?|cups?|people|portions?|rolls?|cookies))?[).]?(?=$|[\s,;.])/i;
-
 /** What a separator leaves hanging at either end of a line. */
 const LOOSE_ENDS = /^(?:[\s,+&]|(?:and|plus|with)\s)+|(?:[\s,+&.]|\s(?:and|plus|with))+$/gi;
+
+/** From this many lines with a number on, each is taken for one ingredient. */
+const ONE_A_LINE = 3;
 
 const AMOUNT_START = /^(?:~|about\s+)?(?:\d|\.\d|[½⅓⅔¼¾⅕-⅞])/;
 const AMOUNT_WORD =
@@ -23,18 +25,17 @@ const AMOUNT_WORD =
  * Example: "2 cups oats, toasted, 1 cup peanut butter and banana" is three lines.
  */
 export function splitLines(text: string, isFood: IsFood): SplitList {
-  const yieldMatch = YIELD.exec(text);
-  const list = yieldMatch ? text.replace(yieldMatch[0], ' ; ') : text;
-  const lines = list
-    .split(/[\r\n;]+/)
-    .flatMap((part) => splitPart(part.trim(), isFood))
+  const { list, pieces } = readYield(text);
+  const written = ingredientLines(list.split(/[\r\n;]+/).filter((line) => line.trim() !== ''));
+  const isOneALine = written.filter((line) => /[\d½⅓⅔¼¾⅛⅜⅝⅞]/.test(line)).length >= ONE_A_LINE;
+  const lines = written
+    .flatMap((part) => splitPart(part.trim(), isFood, isOneALine))
     .map((line) => line.replace(LOOSE_ENDS, ''))
     .filter((line) => /[\p{L}\d]/u.test(line));
-  const pieces = yieldMatch ? Number(yieldMatch[1]) : 0;
-  return { lines, ...(pieces > 0 && { pieces }) };
+  return { lines, ...(pieces !== undefined && { pieces }) };
 }
 
-function splitPart(part: string, isFood: IsFood): string[] {
+function splitPart(part: string, isFood: IsFood, isOneALine: boolean): string[] {
   if (part === '' || isFood(part)) return [part];
   const lines: string[] = [];
   let start = 0;
@@ -42,12 +43,31 @@ function splitPart(part: string, isFood: IsFood): string[] {
     const left = part.slice(start, at).trim();
     const right = part.slice(at + length).trim();
     if (left === '' || !startsAnIngredient(right, isFood, sign)) continue;
+    if (isOneALine && !holdsOneOfItsOwn(left, right, isFood)) continue;
     if (isAmountOnly(left, isFood) || isOneFood(`${left} ${sign} ${nextPart(right)}`, isFood)) continue;
+    if (isAmountBehind(left, right, isFood)) continue;
     lines.push(left);
     start = at + length;
   }
   return [...lines, part.slice(start).trim()];
 }
+
+/** In a list with an ingredient a line, what stands behind a comma is one only with an amount of its own. */
+const holdsOneOfItsOwn = (left: string, right: string, isFood: IsFood): boolean =>
+  readLine(left, isFood).measures.length > 0 &&
+  AMOUNT_START.test(right) &&
+  readLine(right, isFood).foodWords !== '';
+
+/** "brown sugar, packed ¾ cup 2 Tbsp" and "yogurt 1 qt + 1 cup": the amount of the left food stands on the right. */
+const isAmountBehind = (left: string, right: string, isFood: IsFood): boolean => {
+  const whole = readLine(`${left}, ${nextPart(right)}`, isFood);
+  return (
+    readLine(left, isFood).measures.length === 0 &&
+    whole.measures.length > 0 &&
+    !AMOUNT_START.test(right) &&
+    !isFood(readLine(nextPart(right), isFood).foodWords)
+  );
+};
 
 /** "1/4 cup" before "plus 2 tbsp honey": one ingredient measured twice. */
 const isAmountOnly = (left: string, isFood: IsFood): boolean => readLine(left, isFood).foodWords === '';
@@ -86,6 +106,8 @@ function startsAnIngredient(right: string, isFood: IsFood, sign: string): boolea
   if (next === '') return false;
   if (AMOUNT_START.test(next)) return readLine(next, isFood).foodWords !== '';
   if (isFood(next) || isFood(next.replace(LEFT_TO_THE_COOK, '').trim())) return true;
+  const read = readLine(next, isFood);
+  if (read.measures.length > 0 && isFood(read.foodWords)) return true;
   if (PREP_WORDS.has(next.split(' ')[0]?.toLowerCase() ?? '')) return false;
   return sign === '+' || AMOUNT_WORD.test(next) || isFood(withoutFirstWord(next));
 }

@@ -11,6 +11,23 @@ export const PREP_WORDS: ReadonlySet<string> = new Set(
   ).split(' '),
 );
 
+/** Words that say which make or grade was used. A food that is told apart by one is found before it is dropped. */
+export const GRADE_WORDS: ReadonlySet<string> = new Set(
+  (
+    'all creamy crunchy dark extra free golden granulated kosher natural old-fashioned organic purpose pure quick ' +
+    'real regular smooth virgin your favorite whole 100% enriched fortified local pasteurized table stone stone-ground ' +
+    'iodized cut-up liquid low-sodium reduced-sodium low-cholesterol cholesterol-free no-salt-added generic ' +
+    'store-bought homestyle homemade prepared seedless mini baby'
+  ).split(' '),
+);
+
+/** Classes that a table writes before the food itself: "Cereal, oats, rolled". */
+export const GENERIC_WORDS: ReadonlySet<string> = new Set(
+  'cereal cereals spice spices herb herbs seasoning nut nuts seed seeds fruit fruits vegetable vegetables legumes oil'.split(
+    ' ',
+  ),
+);
+
 /** Words before a unit that say how full the measure was. */
 export const FILL_WORDS: ReadonlySet<string> = new Set([
   'heaping',

@@ -22,6 +22,8 @@ export interface WrittenLine {
   readonly stated?: StatedMass;
   readonly foodWords: string;
   readonly prep?: string;
+  /** What stood in parentheses: "(1%)", "(frozen)", "(15 oz)". */
+  readonly aside?: readonly string[];
   /** The writer left the amount to the cook: "to taste", "as needed", "for garnish". */
   readonly leftToTheCook: boolean;
 }

@@ -64,3 +64,25 @@ const singular = (word: string): string =>
     .trim()
     .toLowerCase()
     .replace(/(?<=ch|sh|x|ss|o)es$|(?<=[^s])s$/, '');
+
+/**
+ * The way of cutting or packing among the food's portions that the writer named: "mashed", "packed", "sliced" of a
+ * food measured in "slices".
+ * @example qualifierIn(apple, 'peeled, sliced') // 'slices'
+ */
+export function qualifierIn(food: Food, words: string): string | undefined {
+  const said = new Set(
+    words
+      .toLowerCase()
+      .split(/[^a-z]+/)
+      .map(stemOf),
+  );
+  return food.portions.find(({ qualifier }) =>
+    qualifier
+      ?.toLowerCase()
+      .split(/[\s,]+/)
+      .some((word) => word.length > 3 && said.has(stemOf(word))),
+  )?.qualifier;
+}
+
+const stemOf = (word: string): string => (word.length > 4 ? word.replace(/(?:es|ed|s|d|e)$/, '') : word);

@@ -35,6 +35,8 @@ export const macros: IntentReader = {
     [/ M (?:and M )*(?:in|per|of|for|on) /, 6.2],
     [/ M \? /, 5],
     [/ compare /, 6.5],
+    // A recipe pasted behind the word: whatever its lines sound like, its figures are asked for.
+    [/^ (?:macros?|nutrition) .*(?:Q|N) .*(?:Q|N) .*(?:Q|N) /, 12],
     [/ (?:more|most|less|higher|lower|highest|lowest) M .*(?:R|F|P) /, 6],
     [
       / (?:hold|holds|still|have|has|enough|get|reach|hit) (?:[a-z]+ )*(?:Q|N) (?:of )?M .*(?:at|into|if) N /,

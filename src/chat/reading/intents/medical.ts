@@ -231,7 +231,7 @@ const SIGNS: Signs = [
   ],
   [/ rash(?:es)? (?!decision)/, 'diagnosis'],
   [
-    / (?:kidney|liver|gall ?bladder|thyroid|heart condition|heart disease|high cholesterol|cholesterol|blood pressure|hypertens\w*|autoimmune|cancer|chemo) (?:[a-z]+ ){0,2}(?:problems?|disease|stones?|issues?|failure|is|condition|what|function|damage|bad|bars|diet|meds|high|low|\?|$)?/,
+    / (?:kidney|liver|gall ?bladder|thyroid|heart condition|heart disease|high cholesterol|(?<!low )cholesterol(?! free)|blood pressure|hypertens\w*|autoimmune|cancer|chemo) (?:[a-z]+ ){0,2}(?:problems?|disease|stones?|issues?|failure|is|condition|what|function|damage|bad|bars|diet|meds|high|low|\?|$)?/,
     'diagnosis',
   ],
   [
