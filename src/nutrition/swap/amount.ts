@@ -42,7 +42,7 @@ const clamp = (value: number, least: number, most: number): number => Math.min(m
 /**
  * Grams of `to` that do the work `massG` of `from` does in this role, or `undefined` when no sensible amount does.
  * Binder by mass, leaning to equal fat; liquid by volume, leaning to equal water; protein by protein (a spoonable one by mass when that is too far); sweetener by
- * sugars; fat by fat; dry base by mass; crunch and color by volume.
+ * sugars; fat by fat; dry base by mass; crunch and color by volume unless a cup weighs very differently.
  * @example matchAmount(milk, 122, soymilk, 'liquid') // { massG: 121.5, keeps: 'volume', ratio: 1 }
  */
 export function matchAmount(from: Food, massG: number, to: Food, role: Role): MatchedAmount | undefined {
@@ -124,5 +124,8 @@ function byVolume(from: Food, massG: number, to: Food): MatchedAmount {
   const fromCupG = cupG(from);
   const toCupG = cupG(to);
   if (fromCupG === undefined || toCupG === undefined) return { massG, keeps: 'mass', ratio: 1 };
-  return { massG: (massG / fromCupG) * toCupG, keeps: 'volume', ratio: 1 };
+  const times = toCupG / fromCupG;
+  // Leaves beside a frozen block: a cup of one is not the work of a cup of the other.
+  if (times < 0.55 || times > 1.8) return { massG, keeps: 'mass', ratio: 1 };
+  return { massG: massG * times, keeps: 'volume', ratio: 1 };
 }

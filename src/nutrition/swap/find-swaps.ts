@@ -60,7 +60,12 @@ export function findSwaps(question: SwapQuestion): SwapAnswer {
   const groups = groupsOf(recipe, foods, (food) => without.has(food.id) || offending.has(food.id));
   if (groups.length === 0) return { offers: [], blocked: [], nothingToSwap: true };
   const setting = settingOf(recipe, foods, question.recipes);
-  const choices = groups.map((group) => choicesOf(group, table, needBits(needs), setting, without));
+  const bits = needBits(needs);
+  const claimed = without.size > 0 ? needBits(claimsOf(recipe)) : 0;
+  const choices = groups.map((group) => {
+    const keeping = choicesOf(group, table, bits | claimed, setting, without);
+    return keeping.length > 0 || claimed === 0 ? keeping : choicesOf(group, table, bits, setting, without);
+  });
   const blocked = groups
     .filter((_, i) => choices[i]?.length === 0)
     .map(({ food }) => ({ food, because: against.filter((found) => found.food.id === food.id) }));
@@ -68,6 +73,18 @@ export function findSwaps(question: SwapQuestion): SwapAnswer {
   const base = offerBase(recipe, foods, needs, question.list);
   return { offers: bestOffers(base, choices, question.most ?? 3), blocked: [], nothingToSwap: false };
 }
+
+const CLAIMS: ReadonlyMap<string, readonly Need[]> = new Map([
+  ['nut-free', ['peanut', 'tree_nut']],
+  ['gluten-free', ['gluten']],
+  ['dairy-free', ['milk']],
+  ['egg-free', ['egg']],
+  ['vegan', ['animal']],
+  ['vegetarian', ['meat']],
+]);
+
+/** What a recipe is tagged as: whoever is out of an ingredient does not mean to give that up. */
+const claimsOf = (recipe: Recipe): Need[] => recipe.tags.flatMap((tag) => CLAIMS.get(tag) ?? []);
 
 function choicesOf(
   group: Group,
@@ -145,7 +162,21 @@ function settingOf(
     roomStorage: recipe.storage === 'room',
     inKitchen: usedIn(recipes),
     inRecipe: new Set(recipe.lines.map((line) => line.foodId)),
+    ...bitsOf(recipe, foods),
   };
+}
+
+/** What the recipe as it is holds and what nothing in it speaks against. */
+function bitsOf(recipe: Recipe, foods: ReadonlyMap<string, Food>): Pick<Setting, 'clear' | 'majors'> {
+  const { byId } = swapTable(foods);
+  let clear = -1;
+  let majors = 0;
+  for (const line of recipe.lines) {
+    const candidate = byId.get(line.foodId);
+    clear &= candidate?.clear ?? 0;
+    majors |= candidate?.majors ?? 0;
+  }
+  return { clear, majors };
 }
 
 const used = new WeakMap<ReadonlyMap<string, Recipe>, ReadonlySet<string>>();

@@ -1,6 +1,6 @@
 import type { AllergenList } from '../allergen-list.ts';
 import type { Allergen, Need } from '../allergens.ts';
-import { type AllergenReport, allergensOf } from '../allergens-of.ts';
+import { type AllergenReport, type AllergenStatus, allergensOf } from '../allergens-of.ts';
 import { type Judgement, judge } from '../conflict.ts';
 import type { Food, Role } from '../food.ts';
 import type { Recipe, RecipeLine, StorageClass } from '../recipe.ts';
@@ -40,7 +40,12 @@ export interface SwapOffer {
   readonly allergensAfter: AllergenReport;
   /** Allergens the recipe contains now and did not before; advisory ones are in `advisoryGained`. */
   readonly gained: readonly Allergen[];
+  /** Allergens the recipe contained and that nothing names now; one that a label still advises of is in `advisoryStill`. */
   readonly lost: readonly Allergen[];
+  /** Allergens the recipe contained and now may contain, by a label. */
+  readonly advisoryStill: readonly Allergen[];
+  /** Allergens of which nothing is known now, because a label has to be read first. */
+  readonly unreadGained: readonly Allergen[];
   readonly advisoryGained: readonly Allergen[];
   readonly centsBefore: number | undefined;
   readonly centsAfter: number | undefined;
@@ -101,6 +106,7 @@ export function makeOffer(base: OfferBase, swaps: readonly LineSwap[], score: nu
   const had = statuses(base.allergensBefore, 'contains');
   const has = statuses(allergensAfter, 'contains');
   const warned = statuses(base.allergensBefore, 'advisory');
+  const warns = statuses(allergensAfter, 'advisory');
   const storageAfter = storageOf(base.recipe, swaps);
   return {
     swaps,
@@ -111,9 +117,11 @@ export function makeOffer(base: OfferBase, swaps: readonly LineSwap[], score: nu
     allergensBefore: base.allergensBefore,
     allergensAfter,
     gained: has.filter((a) => !had.includes(a)),
-    lost: had.filter((a) => !has.includes(a) && !statuses(allergensAfter, 'advisory').includes(a)),
-    advisoryGained: statuses(allergensAfter, 'advisory').filter(
-      (a) => !warned.includes(a) && !had.includes(a),
+    lost: had.filter((a) => statuses(allergensAfter, 'not_listed').includes(a)),
+    advisoryStill: had.filter((a) => warns.includes(a)),
+    advisoryGained: warns.filter((a) => !warned.includes(a) && !had.includes(a)),
+    unreadGained: statuses(allergensAfter, 'not_known').filter(
+      (a) => !statuses(base.allergensBefore, 'not_known').includes(a),
     ),
     centsBefore: base.centsBefore,
     centsAfter: centsPerPiece(recipe, base.foods),
@@ -124,7 +132,7 @@ export function makeOffer(base: OfferBase, swaps: readonly LineSwap[], score: nu
   };
 }
 
-const statuses = (report: AllergenReport, status: 'contains' | 'advisory'): Allergen[] =>
+const statuses = (report: AllergenReport, status: AllergenStatus): Allergen[] =>
   report.findings.filter((f) => f.status === status).map((f) => f.allergen);
 
 function changed(recipe: Recipe, swaps: readonly LineSwap[]): Recipe {

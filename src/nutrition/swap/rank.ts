@@ -78,6 +78,9 @@ function lowestScore(
   return lowest;
 }
 
+/** What a second swap with the same allergens is worth less: three dairy milks help nobody who is out of milk. */
+const SAME_AGAIN = 0.45;
+
 function distinct(
   group: Group,
   from: Candidate,
@@ -86,17 +89,42 @@ function distinct(
 ): Choice[] {
   const choices: Choice[] = [];
   const families = new Set<string>();
-  for (const { to, score } of scored) {
-    if (choices.length === most) break;
+  const again = new Map<string, number>();
+  const rest = [...scored];
+  while (choices.length < most && rest.length > 0) {
+    const { to, score } = takeBest(rest, again);
     const family = familyOf(to);
-    if (families.has(family)) continue;
-    const swaps = swapLines(group, from, to);
+    const swaps = families.has(family) ? undefined : swapLines(group, from, to);
     if (!swaps) continue;
     families.add(family);
+    again.set(profileOf(to), (again.get(profileOf(to)) ?? 0) + 1);
     choices.push({ swaps, score, family });
   }
   return choices;
 }
+
+/** Takes out the best of what is left, those like the chosen ones counting less; `rest` is sorted by score. */
+function takeBest(
+  rest: { to: Candidate; score: number }[],
+  again: ReadonlyMap<string, number>,
+): { to: Candidate; score: number } {
+  let at = 0;
+  let best = Number.NEGATIVE_INFINITY;
+  for (const [i, { to, score }] of rest.entries()) {
+    if (score <= best) break;
+    const worth = score - SAME_AGAIN * Math.min(2, again.get(profileOf(to)) ?? 0);
+    if (worth > best) {
+      best = worth;
+      at = i;
+    }
+  }
+  const [taken] = rest.splice(at, 1);
+  if (!taken) throw new Error('nothing is left to take');
+  return { to: taken.to, score: best };
+}
+
+/** What a cook or an eater chooses between: the form and the major allergens in it. */
+const profileOf = (c: Candidate): string => `${c.form}|${c.majors}`;
 
 const familyOf = (c: Candidate): string =>
   [

@@ -46,7 +46,7 @@ export function reportSections(report: AllergenReport, needs: readonly Need[] = 
   return items.length > 0 ? [...sections, { kind: 'list', items }] : sections;
 }
 
-const GLUTEN: Record<AllergenReport['gluten']['status'], string> = {
+export const GLUTEN_WORDS: Record<AllergenReport['gluten']['status'], string> = {
   contains: 'Gluten: contains',
   advisory: 'Gluten: a label advises of wheat',
   oats_not_labelled: 'Gluten: oats without a gluten-free label, not for coeliac disease',
@@ -63,7 +63,7 @@ function dietLines(report: AllergenReport, needs: readonly Need[]): string[] {
     found.length > 0 ? `${words} (${throughText(found)}).` : `${words}.`;
   const words = (status: string) => status.replace('_', ' ');
   return [
-    ...(isAsked('gluten', 'wheat') ? [said(GLUTEN[gluten.status], gluten.through)] : []),
+    ...(isAsked('gluten', 'wheat') ? [said(GLUTEN_WORDS[gluten.status], gluten.through)] : []),
     ...(isAsked('lactose', 'milk') ? [said(`Lactose: ${words(lactose.status)}`, lactose.through)] : []),
     ...(isAsked('animal') ? [said(`Vegan: ${words(vegan.status)}`, vegan.through)] : []),
     ...(isAsked('meat', 'pork') ? [said(`Vegetarian: ${words(vegetarian.status)}`, vegetarian.through)] : []),

@@ -1,6 +1,8 @@
+import type { Food } from '../../../nutrition/food.ts';
 import type { Kept } from '../../../nutrition/swap/amount.ts';
 import type { LineSwap, SwapOffer } from '../../../nutrition/swap/offer.ts';
 import { allergenName, listed } from '../../need-words.ts';
+import { GLUTEN_WORDS } from '../allergens/report-sections.ts';
 import { amountText } from './amount-text.ts';
 
 const KEEPS: Record<Kept, string> = {
@@ -15,7 +17,13 @@ const KEEPS: Record<Kept, string> = {
 /** "1/4 cup (64 g) sunflower seed butter for 66 g peanut butter". */
 export function lineText(swap: LineSwap): string {
   if (!swap.to) return `leave out the ${swap.from.name}`;
-  return `${amountText(swap.to, swap.massAfterG)} ${swap.to.name} for ${amountText(swap.from, swap.massBeforeG)} ${swap.from.name}`;
+  return `${named(swap.to, swap.massAfterG)} for ${named(swap.from, swap.massBeforeG)}`;
+}
+
+/** Counted foods name themselves: "18 Flour tortillas (864 g)". */
+function named(food: Food, massG: number): string {
+  const amount = amountText(food, massG);
+  return amount.toLowerCase().includes(food.name.toLowerCase()) ? amount : `${amount} ${food.name}`;
 }
 
 /** Why this one, in one line. */
@@ -40,9 +48,19 @@ export function effectLines(offer: SwapOffer): string[] {
   if (offer.lost.length > 0) lines.push(`Takes out ${names(offer.lost)}.`);
   if (offer.gained.length > 0) lines.push(`Brings in ${names(offer.gained)}.`);
   if (offer.advisoryGained.length > 0) lines.push(`New "may contain": ${names(offer.advisoryGained)}.`);
-  if (offer.lost.length + offer.gained.length === 0) lines.push('Allergens contained: no change.');
+  if (offer.advisoryStill.length > 0)
+    lines.push(`May still contain ${names(offer.advisoryStill)}, by a label.`);
+  if (offer.unreadGained.length > 0) lines.push(unreadLine(offer));
+  if (lines.length === 0) lines.push('Allergens contained: no change.');
   lines.push(...unlistedLines(offer), ...statusLines(offer), ...holdingLines(offer), textureLine(offer));
   return lines.filter((line) => line !== '');
+}
+
+/** Many unknowns at once say one thing: read that label. */
+function unreadLine({ swaps, unreadGained }: SwapOffer): string {
+  const labels = listed(swaps.flatMap(({ to }) => (to?.allergenBasis === 'kind' ? [to.name] : [])));
+  const what = unreadGained.length > 3 ? 'its allergens' : listed(unreadGained.map(allergenName));
+  return labels === '' ? `Not known: ${what}.` : `Read the label of ${labels} first: ${what} not known.`;
 }
 
 function unlistedLines(offer: SwapOffer): string[] {
@@ -63,8 +81,7 @@ function statusLines(offer: SwapOffer): string[] {
   const { allergensBefore: was, allergensAfter: is } = offer;
   const lines: string[] = [];
   if (was.vegan.status !== is.vegan.status) lines.push(`Vegan: ${is.vegan.status.replace('_', ' ')} now.`);
-  if (was.gluten.status !== is.gluten.status)
-    lines.push(`Gluten: ${is.gluten.status.replaceAll('_', ' ')} now.`);
+  if (was.gluten.status !== is.gluten.status) lines.push(`${GLUTEN_WORDS[is.gluten.status]} now.`);
   return lines;
 }
 

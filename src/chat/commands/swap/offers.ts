@@ -127,6 +127,8 @@ export function offerData(asked: Asked, offer: SwapOffer): Record<string, unknow
     allergensGained: offer.gained,
     allergensLost: offer.lost,
     advisoryGained: offer.advisoryGained,
+    advisoryStill: offer.advisoryStill,
+    unreadGained: offer.unreadGained,
     gluten: offer.allergensAfter.gluten.status,
     vegan: offer.allergensAfter.vegan.status,
     storage: offer.storageAfter,
