@@ -9,6 +9,7 @@ import { openKitchen } from './open-kitchen.ts';
 import { DEFAULT_FILE, lazyMemory, type Memory } from './open-memory.ts';
 import { createReporter } from './report.ts';
 import { bookProblemLines } from './terminal/book-problems.ts';
+import type { SpeakUnasked } from './terminal/conversation.ts';
 import { type Options, readOptions, USAGE } from './terminal/options.ts';
 import { paint, screenOf } from './terminal/paint.ts';
 import { createSession, type Session } from './terminal/session.ts';
@@ -24,14 +25,15 @@ async function main(): Promise<number> {
     const servesSlack = options.mode === 'talk' && config.slack !== undefined;
     const kitchen = await kitchenFor(options, memory, calendarReach(!servesSlack));
     clock = kitchen.clock;
-    return await serve(options, config, kitchen);
+    return await serve(options, config, kitchen, memory);
   } finally {
     await memory.close();
   }
 }
 
-async function serve(options: Options, config: Config, kitchen: Kitchen): Promise<number> {
-  const chat = createChat(kitchen, createReporter(config.logLevel));
+async function serve(options: Options, config: Config, kitchen: Kitchen, memory: Memory): Promise<number> {
+  const report = createReporter(config.logLevel);
+  const chat = createChat(kitchen, report);
   if (options.mode === 'talk' && config.slack) {
     const { serveSlack } = await import('./slack/serve.ts');
     const { slack: settings, port, logLevel } = config;
@@ -39,7 +41,22 @@ async function serve(options: Options, config: Config, kitchen: Kitchen): Promis
     return 0;
   }
   const asker = { role: options.role, who: options.who, workspace: 'local' };
-  return atTerminal(options, kitchen, createSession(chat, kitchen.clock, asker));
+  const speakUnasked: SpeakUnasked = async (interject) => {
+    const [{ startReminders }, { terminalMessenger }] = await Promise.all([
+      import('./remind.ts'),
+      import('./terminal/terminal-messenger.ts'),
+    ]);
+    const messenger = terminalMessenger(interject, () => screenOf(process.stdout, process.env).columns);
+    const scheduler = await startReminders({
+      kitchen,
+      memory,
+      workspace: asker.workspace,
+      messenger,
+      report,
+    });
+    return scheduler.stop;
+  };
+  return atTerminal(options, kitchen, createSession(chat, kitchen.clock, asker), speakUnasked);
 }
 
 async function kitchenFor(options: Options, memory: Memory, calendars: CalendarReach): Promise<Kitchen> {
@@ -50,7 +67,12 @@ async function kitchenFor(options: Options, memory: Memory, calendars: CalendarR
   return { ...kitchen, clock: await stoppedClock(options.now, kitchen.book.settings.timeZone) };
 }
 
-async function atTerminal(options: Options, kitchen: Kitchen, session: Session): Promise<number> {
+async function atTerminal(
+  options: Options,
+  kitchen: Kitchen,
+  session: Session,
+  speakUnasked: SpeakUnasked,
+): Promise<number> {
   const screen = () => screenOf(process.stdout, process.env);
   if (options.mode === 'once') {
     const reply = await session.ask(options.text);
@@ -68,6 +90,7 @@ async function atTerminal(options: Options, kitchen: Kitchen, session: Session):
     kitchen.book.settings.name,
     { input: process.stdin, output: process.stdout },
     screen,
+    speakUnasked,
   );
   return 0;
 }

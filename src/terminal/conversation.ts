@@ -1,8 +1,9 @@
-import { createInterface } from 'node:readline';
+import { clearScreenDown, createInterface, cursorTo, type Interface, moveCursor } from 'node:readline';
 import type { ReadStream, WriteStream } from 'node:tty';
 import { wrap } from '../chat/wrap.ts';
 import { paint, type Screen } from './paint.ts';
 import type { Session } from './session.ts';
+import type { Interject } from './terminal-messenger.ts';
 
 const LEAVE = /^\s*(quit|exit|bye|:q)\s*$/i;
 
@@ -13,6 +14,9 @@ export const greeting = (kitchenName: string): readonly string[] => [
   '"help" shows more. "quit" or Ctrl-D leaves.',
 ];
 
+/** Starts what speaks unasked; gives back how to silence it. */
+export type SpeakUnasked = (interject: Interject) => Promise<() => Promise<void>>;
+
 /**
  * Talks until the person leaves. What was typed can be called back with the arrow keys; it is kept in memory only,
  * because people type allergies and weights.
@@ -22,6 +26,7 @@ export async function converse(
   kitchenName: string,
   streams: { readonly input: ReadStream | NodeJS.ReadableStream; readonly output: WriteStream },
   screen: () => Screen,
+  speakUnasked: SpeakUnasked = async () => async () => {},
 ): Promise<void> {
   const say = (text: string): void => void streams.output.write(`${text}\n`);
   for (const line of greeting(kitchenName)) say(wrap(line, screen().columns).join('\n'));
@@ -33,11 +38,27 @@ export async function converse(
   });
   prompt.on('SIGINT', () => prompt.close());
   prompt.prompt();
-  for await (const line of prompt) {
-    if (LEAVE.test(line)) return prompt.close();
-    if (line.trim() !== '') say(`${paint(await session.ask(line), screen())}\n`);
-    prompt.prompt();
+  const silence = await speakUnasked((text) => interjected(prompt, streams.output, text));
+  try {
+    for await (const line of prompt) {
+      if (LEAVE.test(line)) return prompt.close();
+      if (line.trim() !== '') say(`${paint(await session.ask(line), screen())}\n`);
+      prompt.prompt();
+    }
+    // Ctrl-D leaves the cursor behind the prompt; what the shell writes next starts on its own line.
+    if (streams.output.isTTY) say('');
+  } finally {
+    await silence();
   }
-  // Ctrl-D leaves the cursor behind the prompt; what the shell writes next starts on its own line.
-  if (streams.output.isTTY) say('');
+}
+
+/** The line that is being typed is taken away, the text written, and the line put back with the cursor where it was. */
+function interjected(prompt: Interface, output: WriteStream, text: string): void {
+  if (output.isTTY) {
+    cursorTo(output, 0);
+    moveCursor(output, 0, -prompt.getCursorPos().rows);
+    clearScreenDown(output);
+  }
+  output.write(`${text}\n\n`);
+  prompt.prompt(true);
 }

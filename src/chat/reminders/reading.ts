@@ -1,5 +1,6 @@
 import type { ComposingDesk } from '../../kitchen/reminders/composer.ts';
 import type { LoggedReading } from '../../kitchen/stock/ledger.ts';
+import { celsiusOf } from '../../kitchen/stock/temperature.ts';
 import { sayInstant } from '../../kitchen/time/zone.ts';
 import { listed } from '../need-words.ts';
 import { list, type Told, text } from './frame.ts';
@@ -35,7 +36,7 @@ export async function reading({ state, ledger }: ComposingDesk): Promise<Told | 
 
 function lastOf(reading: LoggedReading | undefined, zone: string): string {
   if (!reading) return 'no reading in the last week';
-  const celsius = Math.round(((reading.tempF - 32) / 1.8) * 10) / 10;
+  const celsius = Math.round(celsiusOf(reading.tempF) * 10) / 10;
   const fahrenheit = Math.round(reading.tempF * 10) / 10;
   return `last ${fahrenheit} °F (${celsius} °C), ${sayInstant(reading.atMs, zone)}`;
 }

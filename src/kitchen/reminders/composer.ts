@@ -1,11 +1,11 @@
-import type { LedgerView } from '../stock/ledger.ts';
+import type { Ledger } from '../stock/ledger.ts';
 import type { KitchenState } from './planner.ts';
 import type { Reminder, ReminderAudience } from './reminder.ts';
 
 /** What a message is written from: the kitchen as it is now, not as it was when the reminder was planned. */
 export interface ComposingDesk {
   readonly state: KitchenState;
-  readonly ledger: LedgerView;
+  readonly ledger: Ledger;
   /** It comes well after its time. */
   readonly late: boolean;
 }

@@ -1,7 +1,7 @@
 import type { Book } from '../../nutrition/book.ts';
 import type { Game, GameBook } from '../games/game.ts';
 import { type PrepPlan, prepPlans } from '../games/prep-plan.ts';
-import type { Holding, LedgerView } from '../stock/ledger.ts';
+import type { Holding, Ledger } from '../stock/ledger.ts';
 import { addDays, dateOf, instantOf } from '../time/zone.ts';
 import { dailyReminders } from './planner/daily.ts';
 import { stockReminders } from './planner/dates.ts';
@@ -25,7 +25,7 @@ export interface KitchenState {
 
 /** The books of one workspace that the planner reads. */
 export interface PlanningBooks {
-  readonly ledger: LedgerView;
+  readonly ledger: Ledger;
   readonly games: GameBook;
   readonly reminders: ReminderBook;
 }
