@@ -13,7 +13,7 @@ import { measure } from './measure/index.ts';
 import { medical } from './medical.ts';
 import { plan } from './plan.ts';
 import { recipes } from './recipes/index.ts';
-import { remind } from './remind.ts';
+import { remind } from './remind/index.ts';
 import { scale } from './scale/index.ts';
 import { schedule } from './schedule.ts';
 import { served } from './served/index.ts';

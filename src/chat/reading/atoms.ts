@@ -23,6 +23,7 @@ export type Sym =
   | 'B' // factor: "double", "x2"
   | 'X' // pan
   | 'D' // lot
+  | 'J' // code of a reminder: R12
   | 'H' // web address
   | 'K' // athlete code
   | 'S' // sport

@@ -56,11 +56,16 @@ function numberAt(line: Line, i: number): Found | undefined {
   return momentAt(line, i) ?? amount;
 }
 
-/** "WP-07" is an athlete, "B12" a vitamin, anything else a lot or batch. */
+/** Words after which "R12" is a lot and not a reminder. */
+const OF_A_LOT = /^(?:lots?|batch|batches|trace|with|of|from)$/;
+
+/** "WP-07" is an athlete, "B12" a vitamin, "R12" a reminder, anything else a lot or batch. */
 function codeAt(line: Line, i: number): Found | undefined {
   const known = phraseFound(line, i);
   if (known) return known;
   const raw = line.tokens[i]?.raw ?? '';
+  if (/^r\d{1,6}$/i.test(raw) && !OF_A_LOT.test(wordAt(line, i - 1)))
+    return { atom: { sym: 'J', text: raw, word: raw }, next: i + 1 };
   const sym = /^[A-Za-z]{2,3}-\d{2}$/.test(raw) && !/^lots?$/.test(wordAt(line, i - 1)) ? 'K' : 'D';
   return { atom: { sym, text: raw, word: raw }, next: i + 1 };
 }
