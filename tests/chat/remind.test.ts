@@ -206,9 +206,7 @@ describe('what was set', () => {
     expect(await said('done R1')).toMatch(/^Done: soak dates \(R1\)\./);
     now += MINUTE;
     const list = await ask('reminders');
-    expect((list.answer?.data.open as { reminder: string }[]).map((each) => each.reminder)).not.toContain(
-      'R1',
-    );
+    expect(JSON.stringify(list.answer?.data.open)).not.toContain('"R1"');
   });
 });
 

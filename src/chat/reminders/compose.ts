@@ -1,15 +1,15 @@
 import type { Composer, ComposingDesk } from '../../kitchen/reminders/composer.ts';
 import type { Reminder } from '../../kitchen/reminders/reminder.ts';
-import { calendarDate } from '../../kitchen/time/zone.ts';
-import { weekSummary } from '../../kitchen/week/week-summary.ts';
+import { dateOf } from '../../kitchen/time/zone.ts';
 import type { Answer } from '../answer.ts';
+import { weekAnswer } from '../commands/stock/week.ts';
+import { askedByStaff } from './as-staff.ts';
 import { expired, expiring, stillOut } from './dates.ts';
 import { framed, type Told } from './frame.ts';
 import { missedAnswer } from './missed.ts';
 import { escalation, pack, prep } from './prep.ts';
 import { reading } from './reading.ts';
 import { stockCheck } from './stock-check.ts';
-import { weekTold } from './week.ts';
 
 /** Writes reminders as answers, from the kitchen as it is when they go out. */
 export const reminderComposer: Composer = {
@@ -54,7 +54,11 @@ async function toldOf(reminder: Reminder, desk: ComposingDesk): Promise<Told | u
   }
 }
 
-async function week({ about }: Reminder, { state, ledger }: ComposingDesk): Promise<Told> {
-  const days = { from: calendarDate(String(about.from)), to: calendarDate(String(about.to)) };
-  return weekTold(await weekSummary(ledger, state.book, days, state.nowMs), state.book);
+/** On Sunday evening the week so far; told late, on Monday, it is the week before. */
+async function week({ about }: Reminder, desk: ComposingDesk): Promise<Told> {
+  const { book, nowMs } = desk.state;
+  const isOver = dateOf(nowMs, book.settings.timeZone) > String(about.to);
+  const asked = askedByStaff(desk, isOver ? { when: 'last week' } : {});
+  const { title, sections, data } = await weekAnswer(asked, { ledger: desk.ledger, book, nowMs });
+  return { title: `Week: ${title}`, sections, says: ['temperature log'], data };
 }

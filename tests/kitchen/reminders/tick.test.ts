@@ -166,7 +166,7 @@ describe('an outage', () => {
     const words = JSON.stringify(lists[0]?.sections);
     expect(words).toContain('check the slab: Fri Dec 4, 3:00 pm CST');
     expect(words).toContain('Stock check: Fri Dec 4, 8:00 am CST');
-    expect((lists[0]?.data.missed as unknown[]).length).toBe(missed);
+    expect(lists[0]?.data.missed).toHaveLength(missed);
     await kitchen.tick(back + MINUTE);
     expect(kitchen.channel.titles()).toEqual([]);
   });
@@ -175,8 +175,7 @@ describe('an outage', () => {
     await kitchen.tick(NIGHT);
     await kitchen.tick(at('2026-12-11 23:30'));
     const [list] = kitchen.channel.read().filter(({ data }) => data.kind === 'missed');
-    const kinds = (list?.data.missed as { kind: string }[]).map(({ kind }) => kind);
-    expect(kinds.filter((kind) => kind === 'stock_check')).toHaveLength(7);
+    expect(JSON.stringify(list?.data.missed).match(/"stock_check"/g)).toHaveLength(7);
   });
 });
 
