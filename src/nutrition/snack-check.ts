@@ -1,5 +1,7 @@
+import { UNLISTED_CONCERNS } from './allergens.ts';
 import type { Food, Portion, Role } from './food.ts';
 import type { NutrientKey } from './nutrients.ts';
+import { type Form, formOf } from './swap/form.ts';
 import { type FoodAmount, totals } from './totals.ts';
 
 /** What a snack is made of. Common practice, no source. */
@@ -13,20 +15,23 @@ export interface SnackAddition {
   readonly part: SnackPart;
   readonly food: Food;
   readonly portion: Portion;
+  /** How many of the portion: a quarter where it is a cup of seeds. */
+  readonly count: 1 | 0.25;
 }
 
 /** How a snack stands against the rule: a carbohydrate source, a protein source, and color. */
 export interface SnackCheck {
   readonly there: readonly SnackPart[];
   readonly missing: readonly SnackPart[];
-  /** One for each missing part that the foods table can fill. */
+  /** One for each missing part that the foods table can fill; a fruit that fills two stands once. */
   readonly additions: readonly SnackAddition[];
 }
 
 /**
  * Checks one snack (the amounts of one piece or plate): carbohydrate source, protein source, and color, which is a
  * fruit, a vegetable or a mostly unsaturated fat. A part nobody has figures for counts as missing.
- * Additions come from `foods`, fewest allergens first; a protein powder only when the dietitian approved it.
+ * Additions come from `foods`: what is handed over beside such a snack, first what brings in no new allergen; a
+ * package only when the dietitian approved it.
  */
 export function snackCheck(snack: readonly FoodAmount[], foods: Iterable<Food>): SnackCheck {
   const whole = totals(snack);
@@ -41,7 +46,7 @@ export function snackCheck(snack: readonly FoodAmount[], foods: Iterable<Food>):
   return {
     there: parts.filter((part) => holds[part]),
     missing,
-    additions: missing.flatMap((part) => fittingAddition(part, snack, table) ?? []),
+    additions: partsToFill(missing).flatMap((part) => fittingAddition(part, snack, table) ?? []),
   };
 }
 
@@ -63,11 +68,32 @@ function isMostlyUnsaturated(food: Food): boolean {
   return saturatedFatG <= fatG / 3;
 }
 
+/** A fruit brings carbohydrate and color at once. */
+const partsToFill = (missing: readonly SnackPart[]): readonly SnackPart[] =>
+  missing.includes('carbohydrate') ? missing.filter((part) => part !== 'color') : missing;
+
 const FILLS: { readonly [part in SnackPart]: { role: Role; key?: NutrientKey; least?: number } } = {
   carbohydrate: { role: 'color', key: 'carbohydrateG', least: SNACK_LEAST.carbohydrateG },
   protein: { role: 'protein', key: 'proteinG', least: SNACK_LEAST.protein },
   color: { role: 'color' },
 };
+
+/** Protein that is handed over beside a snack, most usual first; hummus only beside a savory one. Common practice, no source. */
+const PROTEIN_FORMS: readonly Form[] = ['yogurt', 'cheese', 'soft_cheese', 'egg', 'seed', 'nut'];
+const SAVORY_FORMS: ReadonlySet<Form> = new Set<Form>([
+  'meat',
+  'fish',
+  'cheese',
+  'egg',
+  'bean_spread',
+  'plant_protein',
+  'vegetable',
+  'starchy_vegetable',
+  'sauce',
+]);
+/** Names of what lies ready at a fueling station. Common practice, no source. */
+const FRUIT_FIRST = [/^banana\b/i, /^apple\b/i, /^orange\b/i, /^grapes\b/i, /^strawberries\b/i];
+const VEGETABLE_FIRST = [/^carrots\b/i, /^bell pepper/i, /^cucumber/i];
 
 /** Measures a person can hand over; `cup` and `slice` go for what has no piece of its own. */
 const HANDED_OVER = [
@@ -89,15 +115,49 @@ function fittingAddition(
   table: readonly Food[],
 ): SnackAddition | undefined {
   const fills = FILLS[part];
-  const there = new Set(snack.map((amount) => amount.food.id));
+  const there = new Set(snack.map((amount) => headOf(amount.food)));
+  const isSavory = snack.some((amount) => SAVORY_FORMS.has(formOf(amount.food)));
   const fitting = table
-    .filter((food) => food.roles.includes(fills.role) && !there.has(food.id) && mayBeOffered(food))
+    .filter((food) => food.roles.includes(fills.role) && !there.has(headOf(food)) && mayBeOffered(food))
     .flatMap((food) => {
-      const portion = handedOver(food);
-      const grams = portion && fills.key ? ((food.per100g[fills.key] ?? 0) * portion.massG) / 100 : 0;
-      return portion && grams >= (fills.least ?? 0) ? [{ part, food, portion }] : [];
+      const handed = handedOver(food);
+      const grams = handed && fills.key ? ((food.per100g[fills.key] ?? 0) * massOfOne(handed)) / 100 : 0;
+      return handed && grams >= (fills.least ?? 0) ? [{ part, food, ...handed }] : [];
     });
-  return fitting.sort(byCare)[0];
+  const rank = (food: Food) => usualness(food, part, isSavory);
+  const news = (food: Food) => newAllergens(food, snack);
+  return fitting
+    .filter(({ food }) => rank(food) !== undefined)
+    .sort(
+      (a, b) => news(a.food) - news(b.food) || (rank(a.food) ?? 0) - (rank(b.food) ?? 0) || byHandiness(a, b),
+    )[0];
+}
+
+type Handed = Pick<SnackAddition, 'portion' | 'count'>;
+
+const massOfOne = ({ portion, count }: Handed): number => portion.massG * count;
+
+const headOf = (food: Food): string => (food.name.split(',')[0] ?? food.name).toLowerCase();
+
+/** Lower is more usual; `undefined` for what nobody puts beside such a snack. */
+function usualness(food: Food, part: SnackPart, isSavory: boolean): number | undefined {
+  const form = formOf(food);
+  if (part === 'protein') {
+    const at = PROTEIN_FORMS.indexOf(form);
+    if (at >= 0) return at;
+    return isSavory && form === 'bean_spread' ? PROTEIN_FORMS.length : undefined;
+  }
+  const first = part === 'color' && isSavory ? VEGETABLE_FIRST : FRUIT_FIRST;
+  const at = first.findIndex((name) => name.test(food.name));
+  return at >= 0 ? at : first.length;
+}
+
+/** Allergens on its label, or in its kind, that the snack does not have yet; what is on no list weighs half. */
+function newAllergens(food: Food, snack: readonly FoodAmount[]): number {
+  const had = new Set(snack.flatMap((amount) => amount.food.contains.map((mark) => mark.allergen)));
+  const news = [...food.contains, ...food.advisory].filter((mark) => !had.has(mark.allergen));
+  const unlisted: readonly string[] = UNLISTED_CONCERNS;
+  return news.reduce((sum, { allergen }) => sum + (unlisted.includes(allergen) ? 0.5 : 1), 0);
 }
 
 /** Names of what is not eaten as it is. Whether a fruit is raw does not matter; whether meat or flour is does. */
@@ -113,19 +173,17 @@ function mayBeOffered(food: Food): boolean {
   return food.product === undefined || food.product.approvedByDietitian;
 }
 
-function handedOver(food: Food): Portion | undefined {
-  const fit = food.portions.filter((portion) => portion.massG >= 15 && portion.massG <= 250);
-  const ranked = fit.filter((portion) => HANDED_OVER.includes(portion.unit));
-  return ranked.sort((a, b) => HANDED_OVER.indexOf(a.unit) - HANDED_OVER.indexOf(b.unit))[0];
+/** Nuts and seeds go by the quarter cup. */
+function handedOver(food: Food): Handed | undefined {
+  const form = formOf(food);
+  const count = form === 'seed' || form === 'nut' ? 0.25 : 1;
+  const fit = food.portions.filter(({ massG }) => massG * count >= 15 && massG * count <= 250);
+  const ranked = fit.filter(({ unit }) => HANDED_OVER.includes(unit) && (count === 1 || unit === 'cup'));
+  const [portion] = ranked.sort((a, b) => HANDED_OVER.indexOf(a.unit) - HANDED_OVER.indexOf(b.unit));
+  return portion && { portion, count };
 }
 
-function byCare(a: SnackAddition, b: SnackAddition): number {
-  const allergens = (food: Food) => food.contains.length + food.advisory.length;
+function byHandiness(a: SnackAddition, b: SnackAddition): number {
   const unit = (addition: SnackAddition) => HANDED_OVER.indexOf(addition.portion.unit);
-  return (
-    allergens(a.food) - allergens(b.food) ||
-    unit(a) - unit(b) ||
-    a.food.name.length - b.food.name.length ||
-    a.food.id.localeCompare(b.food.id)
-  );
+  return unit(a) - unit(b) || a.food.name.length - b.food.name.length || a.food.id.localeCompare(b.food.id);
 }

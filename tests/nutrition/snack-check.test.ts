@@ -3,6 +3,7 @@ import { changedMix } from '../../src/nutrition/changes.ts';
 import { completeness } from '../../src/nutrition/completeness.ts';
 import type { ProductLabel } from '../../src/nutrition/food.ts';
 import { snackCheck } from '../../src/nutrition/snack-check.ts';
+import { openKitchen } from '../../src/open-kitchen.ts';
 import { foodOf, milk2, oats, peanutButter, wheyPowder } from '../helpers/foods.ts';
 
 const banana = foodOf(
@@ -60,7 +61,22 @@ describe('a snack', () => {
       table,
     );
     expect(check.missing).toEqual(['color']);
-    expect(check.additions).toEqual([{ part: 'color', food: banana, portion: banana.portions[0] }]);
+    expect(check.additions).toEqual([{ part: 'color', food: banana, portion: banana.portions[0], count: 1 }]);
+  });
+
+  test('is never offered a dish of beans beside a fruit, and one fruit stands for two missing parts', async () => {
+    const { foods } = (await openKitchen({ nowMs: () => 0 })).book;
+    const check = (id: string, massG: number) => {
+      const food = foods.get(id);
+      return food ? snackCheck([{ food, massG }], foods.values()) : undefined;
+    };
+    const [protein] = check('banana', 118)?.additions ?? [];
+    expect(protein?.food.name).toBe('Pumpkin seeds, roasted, unsalted');
+    expect(protein?.count).toBe(0.25);
+    const beside = check('cheddar', 28);
+    expect(beside?.missing).toContain('color');
+    expect(beside?.additions.map(({ part }) => part)).toEqual(['carbohydrate', 'protein']);
+    expect(beside?.additions[0]?.food.name).toBe('Banana');
   });
 
   test('counts a mostly unsaturated fat as color, and never one whose fats are not known', () => {

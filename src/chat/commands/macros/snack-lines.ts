@@ -21,9 +21,10 @@ export function snackLines({ subject, basis, book }: Asking): string[] {
   return [`As a snack it lacks ${missing}.`, ...check.additions.map(additionLine)];
 }
 
-function additionLine({ food, portion }: SnackAddition): string {
+function additionLine({ food, portion, count }: SnackAddition): string {
   const unit = readUnit(portion.unit)?.one ?? portion.unit;
-  return `Could add: ${food.name}, 1 ${unit} (${grams(portion.massG)}). ${allergenWords(food)}`;
+  const amount = `${count === 1 ? '1' : '1/4'} ${unit} (${grams(portion.massG * count)})`;
+  return `Could add: ${food.name}, ${amount}. ${allergenWords(food)}`;
 }
 
 function allergenWords(food: Food): string {
