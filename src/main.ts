@@ -20,8 +20,13 @@ async function main(): Promise<number> {
   if (options.mode === 'usage') return say(USAGE);
   const config = await readConfig(process.env);
   let clock: Clock = systemClock;
-  const memory = lazyMemory(options.db ?? config.databaseUrl ?? DEFAULT_FILE, () => clock.nowMs());
+  const place = options.db ?? config.databaseUrl ?? DEFAULT_FILE;
+  const memory = lazyMemory(place, () => clock.nowMs());
   try {
+    if (options.mode === 'backup') {
+      const { backUp } = await import('./back-up.ts');
+      return say(await backUp(memory, place, options.text));
+    }
     const servesSlack = options.mode === 'talk' && config.slack !== undefined;
     const kitchen = await kitchenFor(options, memory, calendarReach(!servesSlack));
     clock = kitchen.clock;

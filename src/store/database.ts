@@ -6,6 +6,7 @@ import { postgresDialect } from './dialect/postgres.ts';
 import { sqliteDialect } from './dialect/sqlite.ts';
 import { migrate } from './migrate.ts';
 import type { Schema } from './schema.ts';
+import { backUpSqlite } from './sqlite-backup.ts';
 
 export type Engine = 'sqlite' | 'postgres';
 
@@ -56,9 +57,7 @@ function openSqlite(path: string): Database {
     return {
       engine: 'sqlite',
       db,
-      async backup(file) {
-        await handle.backup(file);
-      },
+      backup: (file) => backUpSqlite(handle, file),
       close: () => db.destroy(),
     };
   } catch (error) {

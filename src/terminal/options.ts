@@ -19,6 +19,7 @@ export const USAGE = `Usage:
   npm start -- "40 oat bars"         one request, one answer
   npm run --silent ask               one request a line on stdin, plain answers
   npm run --silent ask -- --json     the same, one JSON object a line
+  npm start -- backup FILE           a copy of the kitchen's memory (SQLite), taken while it is in use
 Options:
   --as staff|intern|athlete|guest    who is asking (staff)
   --who CODE                         the asker's code, such as WP-07
@@ -29,8 +30,8 @@ Options:
 
 /** What the command line asks for. */
 export interface Options {
-  readonly mode: 'talk' | 'once' | 'lines' | 'usage';
-  /** The request of mode `once`. */
+  readonly mode: 'talk' | 'once' | 'lines' | 'backup' | 'usage';
+  /** The request of mode `once`; the file of mode `backup`. */
   readonly text: string;
   readonly json: boolean;
   readonly role: PersonRole;
@@ -54,8 +55,19 @@ export function readOptions(argv: readonly string[]): Options {
   const lines = positionals[0] === 'ask';
   if (lines && positionals.length > 1) throw bad('"ask" reads its requests from stdin, one a line.');
   if (values.json && !lines) throw bad('--json goes with "ask": npm run --silent ask -- --json');
-  const text = positionals.join(' ').trim();
-  const mode = values.help ? 'usage' : lines ? 'lines' : positionals.length > 0 ? 'once' : 'talk';
+  const backsUp = positionals[0] === 'backup' && positionals.length < 3;
+  if (backsUp && !positionals[1]?.trim())
+    throw bad('"backup" needs a file: npm start -- backup kitchen-copy.db');
+  const text = backsUp ? (positionals[1] ?? '') : positionals.join(' ').trim();
+  const mode = values.help
+    ? 'usage'
+    : backsUp
+      ? 'backup'
+      : lines
+        ? 'lines'
+        : positionals.length > 0
+          ? 'once'
+          : 'talk';
   return {
     mode,
     text,

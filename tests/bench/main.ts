@@ -6,6 +6,7 @@ import { answerRate } from './answer-rate.ts';
 import { coldStart } from './cold-start.ts';
 import type { Row } from './row.ts';
 import { slackRows } from './slack-rows.ts';
+import { benchStock } from './stock.ts';
 import { swapSearch } from './swap-search.ts';
 
 /** Prints one table of what was measured in this run; writes nothing. Exit code 1 when a target is missed. */
@@ -16,6 +17,7 @@ async function bench(): Promise<void> {
     await answerRate(kitchen),
     await swapSearch(kitchen),
     coldStart(main),
+    ...(await benchStock(kitchen)),
     ...(await slackRows()),
   ];
   const columns = ['What', 'Measured', 'Beside', 'Target', 'Met'].map((name) => ({

@@ -12,7 +12,7 @@ const types: pg.CustomTypesConfig = {
 };
 
 /**
- * A PostgreSQL pool. `onLost` hears of idle connections that broke; the pool replaces them and the next query
+ * A PostgreSQL pool. `onLost` hears of connections that broke; the pool replaces them and the next query
  * works again once the server is back.
  */
 export function postgresDialect(
@@ -21,5 +21,7 @@ export function postgresDialect(
 ): { dialect: Dialect; pool: pg.Pool } {
   const pool = new pg.Pool({ connectionString: url, max: 10, types, connectionTimeoutMillis: 5_000 });
   pool.on('error', onLost);
+  // A connection in use that breaks fails its query too; without a listener its event would end the process.
+  pool.on('connect', (client) => void client.on('error', onLost));
   return { dialect: new PostgresDialect({ pool }), pool };
 }

@@ -18,6 +18,12 @@ const BUSY_PAUSE_MS = 10;
  * Waiting for the lock is done here, in turns, because SQLite's own wait would stop the whole process.
  */
 class ImmediateSqliteDriver extends SqliteDriver {
+  readonly #handle: Database.Database;
+  constructor(config: SqliteDialectConfig, handle: Database.Database) {
+    super(config);
+    this.#handle = handle;
+  }
+
   override async beginTransaction(connection: DatabaseConnection): Promise<void> {
     const giveUpAt = performance.now() + BUSY_TIMEOUT_MS;
     for (;;) {
@@ -33,6 +39,11 @@ class ImmediateSqliteDriver extends SqliteDriver {
       await setTimeout(BUSY_PAUSE_MS);
     }
   }
+
+  /** A full disk makes SQLite roll back by itself; a second rollback would hide why. */
+  override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+    if (this.#handle.inTransaction) await super.rollbackTransaction(connection);
+  }
 }
 
 function isBusy(error: unknown): boolean {
@@ -47,13 +58,13 @@ class TransactionalSqliteAdapter extends SqliteAdapter {
 }
 
 class ImmediateSqliteDialect extends SqliteDialect {
-  readonly #config: SqliteDialectConfig;
-  constructor(config: SqliteDialectConfig) {
-    super(config);
-    this.#config = config;
+  readonly #handle: Database.Database;
+  constructor(handle: Database.Database) {
+    super({ database: handle });
+    this.#handle = handle;
   }
   override createDriver(): ImmediateSqliteDriver {
-    return new ImmediateSqliteDriver(this.#config);
+    return new ImmediateSqliteDriver({ database: this.#handle }, this.#handle);
   }
   override createAdapter(): TransactionalSqliteAdapter {
     return new TransactionalSqliteAdapter();
@@ -69,5 +80,5 @@ export function sqliteDialect(file: string): { dialect: Dialect; handle: Databas
   handle.pragma('journal_mode = wal');
   handle.pragma('synchronous = full');
   handle.pragma('foreign_keys = on');
-  return { dialect: new ImmediateSqliteDialect({ database: handle }), handle };
+  return { dialect: new ImmediateSqliteDialect(handle), handle };
 }
