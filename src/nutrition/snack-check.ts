@@ -185,5 +185,11 @@ function handedOver(food: Food): Handed | undefined {
 
 function byHandiness(a: SnackAddition, b: SnackAddition): number {
   const unit = (addition: SnackAddition) => HANDED_OVER.indexOf(addition.portion.unit);
-  return unit(a) - unit(b) || a.food.name.length - b.food.name.length || a.food.id.localeCompare(b.food.id);
+  const salted = ({ food }: SnackAddition) => Number(/\bsalted\b/i.test(food.name));
+  return (
+    salted(a) - salted(b) ||
+    unit(a) - unit(b) ||
+    a.food.name.length - b.food.name.length ||
+    a.food.id.localeCompare(b.food.id)
+  );
 }
