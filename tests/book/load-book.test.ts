@@ -1,4 +1,12 @@
-import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -191,6 +199,19 @@ describe('the image the build leaves', () => {
     writeFileSync(join(folder, 'cards/house.yaml'), RIGHT.replace('10', '11'));
     expect(folderFingerprint(folder)).not.toBe(before);
     expect((await openBook([folder], image)).problems.length).toBeGreaterThan(0);
+  });
+
+  test('is used again when files were only copied or touched, and not when a change kept size and time', () => {
+    const card = join(folder, 'cards/house.yaml');
+    const long = new Date('2026-01-01T12:00:00Z');
+    utimesSync(card, long, long);
+    writeBookImage(loadBook([BUILT_IN, folder]), folder, image, Date.now() + 60_000);
+    utimesSync(card, new Date('2026-02-01T12:00:00Z'), long);
+    expect(readBookImage(folder, image)).toBeDefined();
+    const text = readFileSync(card, 'utf8');
+    writeFileSync(card, text.replace('1', '2'));
+    utimesSync(card, long, long);
+    expect(readBookImage(folder, image)).toBeUndefined();
   });
 
   test('is not missed when it is not there or not whole', () => {
