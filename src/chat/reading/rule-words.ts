@@ -5,7 +5,7 @@ import { signSources } from './intents/signs.ts';
 export function ruleWords(): Set<string> {
   const found = new Set<string>();
   const collect = (source: string) => {
-    for (const [word] of source.matchAll(/[a-z]{3,}/g)) found.add(word);
+    for (const word of source.match(/[a-z]{3,}/g) ?? []) found.add(word);
   };
   for (const { cues, rules } of INTENT_READERS) {
     for (const cue of cues) collect(cue);

@@ -19,6 +19,5 @@ export const stems = (phrase: string): string[] => words(phrase).map(stem);
 export const words = (phrase: string): string[] =>
   phrase
     .toLowerCase()
-    .replace(/'/g, '')
-    .split(/[^a-z0-9%.]+/)
-    .filter((word) => word !== '');
+    .replaceAll("'", '')
+    .match(/[a-z0-9%.]+/g) ?? [];

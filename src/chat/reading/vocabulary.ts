@@ -46,17 +46,18 @@ function compile(book: Book): Vocabulary {
   const known = new Set<string>([...COMMON_WORDS, ...ruleWords()]);
   const targets: string[] = [...CUE_WORDS];
   const add = (text: string, meaning: Meaning) => {
-    const forms = stems(text);
+    const said = words(text);
+    const forms = said.map(stem);
     const [first] = forms;
-    if (first === undefined || taken.has(forms.join(' '))) return;
-    taken.add(forms.join(' '));
-    const row = phrases.get(first) ?? [];
-    row.push({ stems: forms, meaning });
-    phrases.set(first, row);
-    for (const word of words(text)) {
-      known.add(word).add(stem(word));
-      targets.push(word);
-    }
+    const phrase = forms.join(' ');
+    if (first === undefined || taken.has(phrase) || (meaning.sym === 'F' && endsInNeed(forms))) return;
+    taken.add(phrase);
+    const row = phrases.get(first);
+    if (row) row.push({ stems: forms, meaning });
+    else phrases.set(first, [{ stems: forms, meaning }]);
+    for (const word of said) known.add(word);
+    for (const form of forms) known.add(form);
+    targets.push(...said);
   };
   addKitchen(book, add);
   addGeneral(add);
@@ -95,7 +96,7 @@ function addKitchen(book: Book, add: Add): void {
     for (const text of spellings) add(text, { sym: 'Y', id });
   for (const food of book.foods.values())
     for (const name of [food.name, food.id, ...food.aliases])
-      if (!TOO_SHORT.test(name) && !endsInNeed(name)) add(name, { sym: 'F', id: food.id });
+      if (!TOO_SHORT.test(name)) add(name, { sym: 'F', id: food.id });
 }
 
 /** "Muffins" is a piece and, where one recipe answers to it, that recipe; "bars" and "bites" are any of them. */
@@ -130,16 +131,25 @@ function addGeneral(add: Add): void {
 const NEED_FORMS = NEED_PHRASES.map(
   ([needs, phrases]) => [needs, phrases.map((phrase) => stems(phrase).join(' '))] as const,
 );
+const ALL_NEED_FORMS: ReadonlySet<string> = new Set(NEED_FORMS.flatMap(([, forms]) => forms));
+const LAST_OF_NEEDS: ReadonlySet<string> = new Set(
+  [...ALL_NEED_FORMS].map((form) => form.slice(form.lastIndexOf(' ') + 1)),
+);
 
 /** "Oats gluten free" is a question more often than a name. */
-const endsInNeed = (name: string): boolean => {
-  const end = stems(name).join(' ');
-  return NEED_FORMS.some(([, forms]) => forms.some((form) => end.endsWith(` ${form}`)));
-};
+const endsInNeed = (forms: readonly string[]): boolean =>
+  LAST_OF_NEEDS.has(forms.at(-1) ?? '') &&
+  forms.some((_, from) => from > 0 && ALL_NEED_FORMS.has(forms.slice(from).join(' ')));
+
+const FIRST_OF_NEEDS: ReadonlySet<string> = new Set(
+  [...ALL_NEED_FORMS].map((form) => form.split(' ', 1)[0] ?? form),
+);
 
 /** A name such as "nut-free bars" also says a need. */
 const needsInName = (name: string): Meaning['needs'] => {
-  const start = stems(name).join(' ');
+  const said = stems(name);
+  if (!FIRST_OF_NEEDS.has(said[0] ?? '')) return undefined;
+  const start = said.join(' ');
   return NEED_FORMS.find(([, forms]) => forms.some((form) => start.startsWith(`${form} `)))?.[0];
 };
 
