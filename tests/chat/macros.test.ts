@@ -214,6 +214,11 @@ describe('a follow-up', () => {
   });
 });
 
+test('foods named without amounts are all counted or said not to be', async () => {
+  const answer = await answerTo({ ingredient: 'banana' }, { text: 'macros banana and peanut butter' });
+  expect(answer.title).toMatch(/banana, not counting "peanut butter"$/);
+});
+
 describe('quiet numbers', () => {
   const hasEnergy = (answer: Answer) => /kcal|calories|energy/i.test(JSON.stringify(answer));
 
@@ -270,6 +275,8 @@ describe('what is not there', () => {
     [{ recipe: 'oat bars', nutrient: ['vibes'] }, 'bad_option'],
     [{ recipe: 'oat bars', pieces: 0 }, 'bad_quantity'],
     [{ recipe: 'oat bars', pieces: 2.5 }, 'bad_quantity'],
+    [{ recipe: 'oat bars', pieces: 1e12 }, 'bad_quantity'],
+    [{ ingredient: 'milk', portion: Number.POSITIVE_INFINITY, portion_unit: 'cup' }, 'bad_quantity'],
     [{ recipe: 'oat bars', quantity: -1, unit: 'bar' }, 'bad_quantity'],
     [{ compare: ['oat bars'] }, 'needs_more'],
   ])('%j is a problem that says what to write', async (slots, code) => {

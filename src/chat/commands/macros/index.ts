@@ -13,6 +13,7 @@ import { compareAnswer, type Side } from './compare-answer.ts';
 import { nutrientOf } from './figure-words.ts';
 import { labelAnswer } from './label-answer.ts';
 import { resolveName, resolveSubject } from './resolve-subject.ts';
+import { withSeveralFoods } from './several-foods.ts';
 import { itemLine, slotList, slotNumber, slotTargets, slotText } from './slot-values.ts';
 import type { Subject } from './subject.ts';
 import { targetKey } from './targets.ts';
@@ -44,7 +45,8 @@ export const macros: Command = {
   },
   async answers(asked) {
     const { foods } = findersOf(asked.kitchen.book);
-    const slots = withWhatWasSaid(withTypedList(asked.slots, asked.request.text, foods), asked);
+    const typed = withTypedList(asked.slots, asked.request.text, foods);
+    const slots = withWhatWasSaid(withSeveralFoods(typed, asked), asked);
     const keys = wantedKeys(slots);
     const { request } = asked;
     const { settings } = asked.kitchen.book;

@@ -90,12 +90,15 @@ function optionalNotes(recipe: Recipe, book: Book): string[] {
   return names.length > 0 ? [`Optional ${names.join(' and ')} counted in.`] : [];
 }
 
+/** Crumbs: a half sheet of dough has no more spoonfuls. */
+const MOST_PIECES = 10_000;
+
 function wholePieces(pieces: number | undefined): number | undefined {
   if (pieces === undefined) return undefined;
-  if (Number.isSafeInteger(pieces) && pieces >= 1) return pieces;
+  if (Number.isSafeInteger(pieces) && pieces >= 1 && pieces <= MOST_PIECES) return pieces;
   throw new Problem(
     'bad_quantity',
-    'A batch is cut into a whole number of pieces, one or more.',
+    `A batch is cut into a whole number of pieces, from 1 to ${MOST_PIECES.toLocaleString('en-US')}.`,
     'Write it like "cut into 8".',
   );
 }

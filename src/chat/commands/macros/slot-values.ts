@@ -1,3 +1,4 @@
+import { Problem } from '../../../nutrition/problem.ts';
 import type { Slots, SlotValue, Target } from '../../slots.ts';
 
 /** A slot's words; absent when it was not said or is no text. */
@@ -6,11 +7,20 @@ export function slotText(slots: Slots, name: string): string | undefined {
   return typeof value === 'string' && value.trim() !== '' ? value.trim() : undefined;
 }
 
-/** A slot's number; absent when it was not said or is no number. */
+/** A slot's number; absent when it was not said or is no number. Throws `bad_quantity` for one beyond all measure. */
 export function slotNumber(slots: Slots, name: string): number | undefined {
   const value = slots[name];
-  return typeof value === 'number' && Number.isFinite(value) ? value : undefined;
+  if (typeof value !== 'number') return undefined;
+  if (Number.isFinite(value) && Math.abs(value) <= MOST) return value;
+  throw new Problem(
+    'bad_quantity',
+    'That is more than a kitchen measures.',
+    'Write an amount such as 2 cups or 150 g.',
+  );
 }
+
+/** Of anything: grams, cups or pieces. */
+const MOST = 1e7;
 
 /** A slot that may hold one value or several, as a list. */
 export function slotList(slots: Slots, name: string): readonly SlotValue[] {
