@@ -107,6 +107,26 @@ describe('made', () => {
     expect((said.data.batches as { contains: string[] }[])[0]?.contains).not.toContain('peanut');
   });
 
+  test('after a swap was spoken of, asks whether it was made with it', async () => {
+    await answer('instead of peanut butter in the oat bars');
+    expect(await title('made 40 oat bars')).toContain('with a swap?');
+    expect(await title('as on the card')).toMatch(/^40 oat bars: batch B1/);
+    expect(await title('made 24 oat bars')).toMatch(/^24 oat bars: batch B2/);
+  });
+
+  test('what is dairy free in the fridge is answered from the batches there', async () => {
+    await answer('made 20 oat bars', { when: '2026-10-26 09:00' });
+    const said = await answer('what in the fridge is dairy free', { when: '2026-10-27 14:00' });
+    expect(said.title).toContain('0 to serve list no milk');
+    expect(said.audience).toBe('asker');
+  });
+
+  test('a label can be asked for by recipe: the batch made last', async () => {
+    await answer('made 20 oat bars', { when: '2026-10-26 09:00' });
+    await answer('made 20 oat bars', { when: '2026-10-27 09:00' });
+    expect(await title('label for the oat bars batch')).toContain('Label for B2');
+  });
+
   test('warns when the batch is not free of what it is called', async () => {
     const said = await answer('made 10 dairy free oat bars with sunflower butter instead of peanut butter');
     expect(said.cautions.join(' ')).toContain('not clear of milk');
@@ -348,6 +368,11 @@ describe('temperatures', () => {
     const [header, ...rows] = (log.attachments?.[0]?.content ?? '').trim().split('\n');
     expect(header).toBe('date,time,zone,place,reading_f,reading_c,above_41f,who,action');
     expect(rows[1]).toBe('2026-10-26,14:00,CDT,Fridge A,43,6.1,yes,IN-01,moved all to fridge b');
+  });
+
+  test('food left out overnight is thrown out, and a broken fridge is met like a power failure', async () => {
+    expect(await title('forgot bars on counter overnight')).toContain('throw it out');
+    expect(await title('fridge broke')).toContain('Doors shut');
   });
 
   test('no answer to any reading declares food safe', async () => {

@@ -8,6 +8,9 @@ import { isDateMarked, recordOpened } from '../../src/kitchen/stock/record-opene
 import { recordServed, recordTossed, recordTossedExpired } from '../../src/kitchen/stock/record-taken.ts';
 import { undoLast } from '../../src/kitchen/stock/undo.ts';
 import { Problem } from '../../src/nutrition/problem.ts';
+import { openDatabase } from '../../src/store/database.ts';
+import { ledgersIn } from '../../src/store/ledger.ts';
+import { freshPlace } from '../helpers/database.ts';
 import { at, book, recipe, type StockRoom, stockRoom } from '../helpers/stock-kitchen.ts';
 
 let room: StockRoom;
@@ -162,6 +165,30 @@ describe('serving', () => {
     const results = await Promise.allSettled(Array.from({ length: 10 }, () => serve(desk, 1)));
     expect(results.filter(({ status }) => status === 'fulfilled')).toHaveLength(7);
     expect(await balance(desk)).toBe(0);
+  });
+
+  test('from two programs on one database never goes below zero', async () => {
+    const place = await freshPlace();
+    const databases = await Promise.all([openDatabase(place.url), openDatabase(place.url)]);
+    const desks = databases.map((database) => ({
+      ledger: ledgersIn(database, () => at('2026-11-02 12:00'))('W'),
+      book,
+      nowMs: at('2026-11-02 12:00'),
+    }));
+    const [one, two] = desks;
+    if (!one || !two) throw new Error('no desks');
+    await recordMade(one, {
+      who: 'IN-01',
+      atMs: at('2026-11-02 08:00'),
+      batches: [{ recipe: recipe('oat-bars'), pieces: 9, lots: [] }],
+    });
+    const results = await Promise.allSettled(
+      Array.from({ length: 20 }, (_, i) => serve(i % 2 === 0 ? one : two, 1)),
+    );
+    expect(results.filter(({ status }) => status === 'fulfilled')).toHaveLength(9);
+    expect(await balance(two)).toBe(0);
+    for (const database of databases) await database.close();
+    await place.remove();
   });
 
   test('is seen by no other workspace', async () => {

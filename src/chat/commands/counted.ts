@@ -52,7 +52,9 @@ function answerOf(count: Counted): Answered['answer'] {
     ...(added ? [added.holding.batch.code] : []),
   ];
   const change =
-    after === before ? 'as the ledger said' : `the ledger said ${before}; ${codes.join(', ')} put right`;
+    after === before
+      ? 'as the ledger said'
+      : `the ledger said ${before}; ${[...new Set(codes)].join(', ')} put right`;
   return {
     title: count.again
       ? 'Already logged; nothing was counted twice.'

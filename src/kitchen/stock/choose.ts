@@ -36,7 +36,7 @@ export function matches(holding: Holding, which: Which): boolean {
 export function take(
   holdings: readonly Holding[],
   pieces: number | 'all',
-  doing: 'served' | 'tossed' | 'moved' | 'counted',
+  doing: { readonly verb: 'served' | 'tossed' | 'moved' | 'counted'; readonly what: string },
   instead: () => string,
 ): readonly Taken[] {
   const there = holdings.reduce((sum, holding) => sum + holding.pieces, 0);
@@ -45,8 +45,8 @@ export function take(
     throw new Problem(
       'not_possible',
       there === 0
-        ? `There are none that can be ${doing}.`
-        : `Only ${there} can be ${doing}, not ${wanted}; nothing was logged.`,
+        ? `No ${doing.what} can be ${doing.verb} now; nothing was logged.`
+        : `Only ${there} ${doing.what} can be ${doing.verb}, not ${wanted}; nothing was logged.`,
       instead(),
     );
   }
@@ -59,6 +59,13 @@ export function take(
     left -= from;
   }
   return taken;
+}
+
+/** What is meant, in words: "oat bars", "pieces of B3". */
+export function sayWhich({ code, recipeId, pieceUnit }: Which, book: Book): string {
+  if (code !== undefined) return `pieces of ${code}`;
+  if (recipeId !== undefined) return book.recipes.get(recipeId)?.title.toLowerCase() ?? recipeId;
+  return pieceUnit === undefined ? 'pieces' : `${pieceUnit}s`;
 }
 
 /** What is on the clock first, the shortest first; then by last day, then what was made first. */

@@ -35,7 +35,8 @@ export async function recordCounted(desk: Desk, counting: Counting): Promise<Cou
     if (await recordedBefore(ledger, counting.requestKey))
       return { before, after: before, taken: [], elsewhere, again: true };
     const difference = counting.pieces - before;
-    const taken = difference < 0 ? take(held, -difference, 'counted', () => '') : [];
+    const taken =
+      difference < 0 ? take(held, -difference, { verb: 'counted', what: 'pieces' }, () => '') : [];
     const added = difference > 0 ? { holding: madeLast(held), pieces: difference } : undefined;
     await ledger.append({
       event: eventOf(ledger, desk, 'counted', {

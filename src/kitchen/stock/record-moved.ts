@@ -1,6 +1,6 @@
 import { Problem } from '../../nutrition/problem.ts';
 import { dateOf } from '../time/zone.ts';
-import { firstOut, matches, sayInstead, type Taken, take, type Which } from './choose.ts';
+import { firstOut, matches, sayInstead, sayWhich, type Taken, take, type Which } from './choose.ts';
 import { daysLeftAt, lastDayThawed } from './date-mark.ts';
 import { checkPieces, checkWhen, type Desk, type Doing, eventOf, recordedBefore } from './desk.ts';
 import type { Holding, HoldingState } from './ledger.ts';
@@ -41,8 +41,11 @@ export async function recordMoved(desk: Desk, moving: Moving): Promise<Moved> {
     const named = all.filter((holding) => matches(holding, moving.which));
     const candidates = firstOut(named.filter((holding) => canMove(desk, holding, atMs, place?.id ?? 'out')));
     if (candidates.length === 0) refuseReturn(named);
-    const from = take(candidates, moving.pieces, 'moved', () =>
-      sayInstead(all, moving.which, desk.nowMs, desk.book),
+    const from = take(
+      candidates,
+      moving.pieces,
+      { verb: 'moved', what: sayWhich(moving.which, desk.book) },
+      () => sayInstead(all, moving.which, desk.nowMs, desk.book),
     );
     const event = eventOf(ledger, desk, 'moved', { ...moving, atMs, note: `to ${place?.id ?? 'out'}` });
     const to = from.map(({ holding, pieces }) => ({

@@ -1,5 +1,5 @@
 import type { Book } from '../../nutrition/book.ts';
-import { firstOut, matches, sayInstead, type Taken, take, type Which } from './choose.ts';
+import { firstOut, matches, sayInstead, sayWhich, type Taken, take, type Which } from './choose.ts';
 import { checkPieces, checkWhen, type Desk, type Doing, eventOf, recordedBefore } from './desk.ts';
 import type { Holding } from './ledger.ts';
 import { mustGo, standingOf } from './usable.ts';
@@ -70,7 +70,9 @@ async function recordTaken(
     let there = await ledger.holdings();
     const items = taking.items.map(({ which, pieces }) => {
       const candidates = order(there.filter((holding) => matches(holding, which)));
-      const taken = take(candidates, pieces, kind, () => sayInstead(there, which, desk.nowMs, desk.book));
+      const taken = take(candidates, pieces, { verb: kind, what: sayWhich(which, desk.book) }, () =>
+        sayInstead(there, which, desk.nowMs, desk.book),
+      );
       there = without(there, taken);
       return { which, taken, pieces: taken.reduce((sum, part) => sum + part.pieces, 0) };
     });

@@ -8,6 +8,7 @@ import { needsOf } from '../../need-words.ts';
 import { strangeName } from '../../reading/strange-name.ts';
 import { ALL_ROLES } from '../../roles.ts';
 import { askWhichRecipe, isSeveral, recipesMeant } from '../../which-recipe.ts';
+import { stock } from '../stock/index.ts';
 import { allRecipesAnswer } from './all-recipes.ts';
 import { foodAnswer } from './one-food.ts';
 import { recipeAnswer } from './one-recipe.ts';
@@ -32,6 +33,9 @@ export const allergens: Command = {
     const { slots, conversation } = asked;
     const needs = needsOf(slots.avoid);
     const isWide = typeof slots.scope === 'string' && WIDE.has(slots.scope);
+    const isTeam = stock.roles.includes(asked.request.asker.role);
+    if (slots.scope === 'all_stock' && needs.length > 0 && slots.recipe === undefined && isTeam)
+      return stock.answers(asked);
     if (isWide && slots.recipe === undefined) {
       const said = { intent: 'allergens', slots } as const;
       return { answer: allRecipesAnswer(asked, needs), conversation: { ...conversation, last: said } };

@@ -88,9 +88,7 @@ function afterSwap(asked: Asked, recipe: Recipe, question: SwapQuestion, mayAsk:
 
 /** All that a swap changes: "sunflower butter for peanut butter, pea protein for vanilla whey". */
 const offerText = ({ swaps }: SwapOffer): string =>
-  swaps
-    .map(({ from, to }) => (to ? `${shortName(to)} for ${shortName(from)}` : `no ${shortName(from)}`))
-    .join(', ');
+  swaps.map(({ from, to }) => (to ? standsFor(to, from) : `no ${shortName(from)}`)).join(', ');
 
 function questionOf(asked: Asked, recipe: Recipe, without: readonly Food[] = []): SwapQuestion {
   const { foods, recipes, settings } = asked.kitchen.book;
@@ -111,7 +109,15 @@ async function swapped(asked: Asked, recipe: Recipe, used: Food): Promise<AsMade
       slots: { ingredient: used.id },
     };
   }
-  return { recipe: withLine(asked, recipe, was, used), variant: `${shortName(used)} for ${shortName(was)}` };
+  return { recipe: withLine(asked, recipe, was, used), variant: standsFor(used, was) };
+}
+
+/** Full names where the short ones are alike: "peanut butter, crunchy for peanut butter, smooth". */
+function standsFor(used: Food, was: Food): string {
+  const isAlike = shortName(used) === shortName(was);
+  return isAlike
+    ? `${used.name.toLowerCase()} for ${was.name.toLowerCase()}`
+    : `${shortName(used)} for ${shortName(was)}`;
 }
 
 /** Only the line that was named changes; the amount is the engine's where it has one, else the same mass. */

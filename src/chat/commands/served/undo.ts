@@ -25,7 +25,7 @@ export async function undo(asked: Asked): Promise<Answered> {
       title: undone.again
         ? 'Already undone; nothing was taken back twice.'
         : `Undone: ${WHAT[undone.event.kind]} of ${entryTime(asked, undone.event.atMs)}.`,
-      sections: [{ kind: 'list', items: changes(undone) }],
+      sections: undone.changed.length > 0 ? [{ kind: 'list', items: changes(undone) }] : [],
       cautions: [],
       next: ['stock', 'undo'].map((says) => ({ label: says, says })),
       audience: 'channel',

@@ -25,6 +25,9 @@ export const temperature: Command = {
   answers: (asked) => route(withQuestion(asked)),
 };
 
+/** A unit that does not cool is met like a power failure. */
+const DOWN = /\b(?:broke|broken|died|dead|stopped|not working|unplugged|failed|isn'?t cold)\b/i;
+
 function route(asked: Asked): Answered | Promise<Answered> {
   const { slots } = asked;
   const hasReading = slots.temp_f !== undefined || slots.temp_c !== undefined;
@@ -35,6 +38,7 @@ function route(asked: Asked): Answered | Promise<Answered> {
     slots.event === 'cooling' || (slots.duration_min !== undefined && slots.location === undefined);
   if (hasReading && isCooling && slots.event !== 'time_out') return cooling(asked);
   if (slots.event === 'time_out') return timeOut(asked);
+  if (!hasReading && DOWN.test(asked.request.text)) return powerOutage(asked);
   if (slots.ask === 'limit' || !hasReading) return { answer: limits(asked) };
   return logReadings(asked);
 }

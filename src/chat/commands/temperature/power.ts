@@ -32,7 +32,11 @@ export async function powerOutage(asked: Asked): Promise<Answered> {
     ({ state }) => state === 'fridge' || state === 'freezer',
   );
   const lead = [
-    minutes > 0 ? `${durationText(minutes * 60_000)} without power` : 'Power out',
+    minutes > 0
+      ? `${durationText(minutes * 60_000)} without ${slots.event === 'power_outage' ? 'power' : 'cooling'}`
+      : slots.event === 'power_outage'
+        ? 'Power out'
+        : 'Not cooling',
     ...(tempF === undefined ? [] : [degrees(tempF)]),
   ].join(', ');
   return {

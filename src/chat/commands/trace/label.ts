@@ -3,9 +3,15 @@ import { Problem } from '../../../nutrition/problem.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { batchLabel, labelFile } from '../../stock/label.ts';
 import { batchCalled } from '../../stock/which.ts';
+import { recipeMeant } from '../../which-recipe.ts';
 
 /** The label of a batch as it stands now, to copy or print: one for each place and date it is held under. */
 export async function labelAnswer(asked: Asked, desk: Desk, code: string | undefined): Promise<Answered> {
+  const recipe = code === undefined ? await recipeMeant(asked) : undefined;
+  const newest = (await desk.ledger.holdings())
+    .filter((holding) => holding.batch.recipeId === recipe?.id)
+    .sort((a, b) => b.batch.madeMs - a.batch.madeMs)[0];
+  if (newest) return labelAnswer(asked, desk, newest.batch.code);
   if (code === undefined) {
     throw new Problem(
       'needs_more',

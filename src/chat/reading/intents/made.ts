@@ -8,7 +8,7 @@ import { madeWhen } from '../slots/when.ts';
 import { items } from './counts.ts';
 
 const MOVED =
-  /^(?:.* )?(?:move|moved|moving|transfer|transferred|put|thawed|froze|frozen|shifted|thaw|freeze|brought|took|pulled|placed|take|stored|stuck) /;
+  /^(?:.* )?(?:move|moved|moving|transfer|transferred|put|thawed|froze|frozen|shifted|thaw|defrost|defrosted|freeze|brought|took|pulled|placed|take|stored|stuck) /;
 
 export const made: IntentReader = {
   intent: 'made',
@@ -24,6 +24,10 @@ export const made: IntentReader = {
     'opened',
     'open',
     'thawed',
+    'thaw',
+    'defrost',
+    'defrosted',
+    'frozen',
     'froze',
     'put',
     'actually',
@@ -63,7 +67,7 @@ export const made: IntentReader = {
     ],
     [/ (?:took|take|pulled|brought) (?:[a-z]+ ){0,3}(?:N|all|R|P) .*(?:out of|from|off) (?:[a-z]+ )?L /, 8],
     [/ (?:took|take|pulled) (?:out )?(?:N|all|R) .*to (?:[a-z]+ )?L /, 7.5],
-    [/ (?:thawed|froze|frozen|freeze|thaw|defrosted) (?:[a-z]+ ){0,3}(?:N|R|P|all) /, 7.5],
+    [/ (?:thawed|froze|frozen|freeze|thaw|defrost|defrosted) (?:[a-z]+ ){0,3}(?:N|R|P|all) /, 7.5],
     [/ (?:opened|open) (?:[a-z]+ ){0,3}(?:Q )?(?:of )?(?:U (?:of )?)?(?:F|Y|M) /, 8],
     [
       / (?:actually|correction|meant|sorry|oops|wrong|typo|fix) .*N (?:[a-zRP]+ )*(?:not|instead of|rather than) (?:[a-z]+ )?N /,

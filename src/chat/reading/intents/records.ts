@@ -7,13 +7,14 @@ import { madeWhen } from '../slots/when.ts';
 
 export const trace: IntentReader = {
   intent: 'trace',
-  cues: ['D', 'lot', 'lots', 'trace', 'recall', 'recalled', 'traced'],
+  cues: ['label', 'labels', 'D', 'lot', 'lots', 'trace', 'recall', 'recalled', 'traced'],
   rules: [
     [/ (?:trace|traced|tracing) (?!of)/, 8],
     [/ (?:recall|recalled) /, 8.5],
     [/ D /, 6],
     [/ (?:which|what) (?:[a-zF]+ )*lots? /, 8.5],
     [/ lots? /, 5],
+    [/ labels? .*batch | batch labels? /, 9],
     [/ (?:which|what) (?:[a-z]+ )*(?:batch|batches|bars|R|P) (?:[a-z]+ )*(?:D|lot) /, 9],
   ],
   slots: (lexed) => ({

@@ -40,6 +40,8 @@ export const stock: IntentReader = {
     'batch',
     'many',
     'thrown',
+    'setting',
+    'set',
     'throw',
     'toss',
     'discard',
@@ -98,6 +100,8 @@ export const stock: IntentReader = {
       8.6,
     ],
     [WEEK, 8.8],
+    [/ (?:anything|what|whats|which|are|is) (?:[a-zRP]+ )*(?:still setting|setting|set yet|not set) /, 7.2],
+    [/^ how many (?:R|P) \?? ?$/, 5.5],
     [/ do we have (?:[a-z]+ )*(?:left|available|on hand) /, 7],
   ],
   slots(lexed) {
