@@ -91,6 +91,37 @@ describe('a recipe asked for with a need', () => {
   });
 });
 
+describe('a follow-up', () => {
+  const inOneConversation = async (...texts: readonly string[]): Promise<string> => {
+    const chat = createChat(kitchen, () => 'id');
+    const asker = { role: 'athlete', who: 'WP-07', workspace: 'local' } as const;
+    let title = '';
+    for (const text of texts) {
+      const request = { text, asker, conversation: 'c', isPrivate: true, nowMs: kitchen.clock.nowMs() };
+      title = (await chat.ask(request)).answer?.title ?? '';
+    }
+    return title;
+  };
+
+  test('about "the cherry ones" is about the bars, never about cherries', async () => {
+    expect(await inOneConversation('can i eat the oat bars, peanut allergy', 'and the cherry ones')).toBe(
+      'Cherry oat bars: may contain peanut (Almond butter, no salt). Ask the dietitian before eating it.',
+    );
+  });
+
+  test('that names the recipe keeps what was out', async () => {
+    expect(await inOneConversation('out of milk', 'in the smoothie')).toMatch(/^Use .* for .* Milk, 2 %\.$/);
+  });
+});
+
+test('what is not known through the same label is said once', async () => {
+  const { answer } = await ask('allergens in hummus');
+  const rows = answer?.sections.flatMap((section) => (section.kind === 'table' ? section.rows : [])) ?? [];
+  expect(rows).toHaveLength(2);
+  expect(rows[1]?.[0]).toContain('fish, crustacean shellfish, tree nuts');
+  expect(answer?.data.notKnown).toHaveLength(8);
+});
+
 describe('words on a button', () => {
   const pairs = NEEDS.filter((need) => need !== 'mollusc').map((need): [string, Need[]] => [need, [need]]);
   test.each([...pairs, ['nuts', ['peanut', 'tree_nut']], ['several', ['gluten', 'animal']]] as [

@@ -79,7 +79,7 @@ function lowestScore(
 }
 
 /** What a second swap with the same allergens is worth less: three dairy milks help nobody who is out of milk. */
-const SAME_AGAIN = 0.45;
+const SAME_AGAIN = 0.8;
 
 function distinct(
   group: Group,

@@ -29,7 +29,8 @@ export const allergens: Command = {
       'what can a nut-free athlete eat',
     ],
   },
-  async answers(asked) {
+  async answers(said) {
+    const asked = withRecipeOfOnes(said);
     const { slots, conversation } = asked;
     const needs = needsOf(slots.avoid);
     const isWide = typeof slots.scope === 'string' && WIDE.has(slots.scope);
@@ -50,6 +51,18 @@ export const allergens: Command = {
     return unsure ? { answer: unsure } : recipeAnswer(asked, recipe, needs);
   },
 };
+
+/** "And the cherry ones" are the cherry bars, asked about for the same need; cherries alone would say too little. */
+function withRecipeOfOnes(asked: Asked): Asked {
+  const { slots, conversation, kitchen, request } = asked;
+  const { last } = conversation;
+  const isOnes = /\bones?\b/i.test(request.text) && slots.recipe === undefined;
+  if (!isOnes || slots.ingredient === undefined || last?.intent !== 'allergens') return asked;
+  const match = findersOf(kitchen.book).recipes.find(String(slots.ingredient));
+  if (match.kind !== 'found') return asked;
+  const { ingredient: _word, ...others } = slots;
+  return { ...asked, slots: { ...others, recipe: match.recipe.id, avoid: slots.avoid ?? last.slots.avoid } };
+}
 
 /** The food that is asked about; a name that is no recipe here may still be a food. */
 function foodMeant(asked: Asked): Food | undefined {

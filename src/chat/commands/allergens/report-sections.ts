@@ -24,9 +24,9 @@ const sameWord = (t: Through): boolean => t.foodName.toLowerCase().includes((t.s
 export function reportSections(report: AllergenReport, needs: readonly Need[] = []): Section[] {
   const by = (status: AllergenFinding['status']) => report.findings.filter((f) => f.status === status);
   const rows = [
-    ...by('contains').map((f) => [allergenName(f.allergen), 'contains', throughText(f.contains)]),
-    ...by('advisory').map((f) => [allergenName(f.allergen), 'may contain', throughText(f.advisory)]),
-    ...by('not_known').map((f) => [allergenName(f.allergen), 'not known', `read: ${throughText(f.unread)}`]),
+    ...rowsOf(by('contains'), 'contains', (f) => throughText(f.contains)),
+    ...rowsOf(by('advisory'), 'may contain', (f) => throughText(f.advisory)),
+    ...rowsOf(by('not_known'), 'not known', (f) => `read: ${throughText(f.unread)}`),
   ];
   const sections: Section[] = [];
   if (rows.length > 0)
@@ -44,6 +44,20 @@ export function reportSections(report: AllergenReport, needs: readonly Need[] = 
     sections.push({ kind: 'text', text: `Not listed on its ingredients: ${listed(unlisted)}.` });
   const items = [...dietLines(report, needs), ...askLines(report)];
   return items.length > 0 ? [...sections, { kind: 'list', items }] : sections;
+}
+
+/** Allergens that come through the same foods share a row: five rows that say "read: Hummus" say it once. */
+function rowsOf(
+  findings: readonly AllergenFinding[],
+  status: string,
+  through: (finding: AllergenFinding) => string,
+): string[][] {
+  const byFoods = new Map<string, string[]>();
+  for (const finding of findings) {
+    const foods = through(finding);
+    byFoods.set(foods, [...(byFoods.get(foods) ?? []), allergenName(finding.allergen)]);
+  }
+  return [...byFoods].map(([foods, allergens]) => [listed(allergens), status, foods]);
 }
 
 export const GLUTEN_WORDS: Record<AllergenReport['gluten']['status'], string> = {

@@ -18,7 +18,7 @@ export function recipeCard(recipe: Recipe, book: Book, needs: readonly Need[] = 
   return {
     title: isForNeed ? verdictTitle(recipe.title, needs, found) : `${recipe.title}: ${makes}`,
     sections: [
-      ...(isForNeed ? [{ kind: 'text', text: `${recipe.title} ${makes}` } as const] : []),
+      ...(isForNeed ? [{ kind: 'text', text: `M${makes.slice(1)}` } as const] : []),
       { kind: 'text', text: allergenLine(recipe, book) },
       {
         kind: 'table',

@@ -25,7 +25,8 @@ export const swap: Command = {
       'almond butter instead of pb in the oat bars',
     ],
   },
-  async answers(asked) {
+  async answers(said) {
+    const asked = withWhatWasOut(said);
     const needs = needsOf(asked.slots.avoid);
     const recipe = await recipesMeant(asked);
     if (isSeveral(recipe)) return askWhichRecipe(asked, 'swap', 'Which one?', recipe);
@@ -44,6 +45,16 @@ export const swap: Command = {
     return withRecipe(asked, recipe, needs, []);
   },
 };
+
+/** "In the smoothie", after "out of milk" named no recipe. */
+function withWhatWasOut(asked: Asked): Asked {
+  const { slots, conversation } = asked;
+  const last = conversation.last?.intent === 'swap' ? conversation.last.slots : undefined;
+  const isOnlyRecipe =
+    slots.recipe !== undefined && slots.ingredient === undefined && slots.avoid === undefined;
+  if (!last || last.recipe !== undefined || last.ingredient === undefined || !isOnlyRecipe) return asked;
+  return { ...asked, slots: { ...last, ...slots } };
+}
 
 /** A need and no recipe: what meets it as it is, and the question which other recipe to change. */
 function whatThereIs(asked: Asked, needs: readonly Need[]): Answered {
