@@ -82,6 +82,10 @@ async function atTerminal(
   if (options.mode === 'once') {
     const reply = await session.ask(options.text);
     say(paint(reply, screen()));
+    if (reply.answer?.attachments) {
+      const { saveAttachments } = await import('./terminal/save-attachments.ts');
+      for (const line of await saveAttachments(reply.answer)) say(line);
+    }
     return reply.error ? 1 : 0;
   }
   if (options.mode === 'lines') {

@@ -2,6 +2,7 @@ import { clearScreenDown, createInterface, cursorTo, type Interface, moveCursor 
 import type { ReadStream, WriteStream } from 'node:tty';
 import { wrap } from '../chat/wrap.ts';
 import { paint, type Screen } from './paint.ts';
+import { saveAttachments } from './save-attachments.ts';
 import type { Session } from './session.ts';
 import type { Interject } from './terminal-messenger.ts';
 
@@ -30,6 +31,10 @@ export async function converse(
 ): Promise<void> {
   const say = (text: string): void => void streams.output.write(`${text}\n`);
   for (const line of greeting(kitchenName)) say(wrap(line, screen().columns).join('\n'));
+  const answer = async (line: string): Promise<void> => {
+    const reply = await session.ask(line);
+    say([paint(reply, screen()), ...(await saveAttachments(reply.answer)), ''].join('\n'));
+  };
   const prompt = createInterface({
     ...streams,
     prompt: '> ',
@@ -42,7 +47,7 @@ export async function converse(
   try {
     for await (const line of prompt) {
       if (LEAVE.test(line)) return prompt.close();
-      if (line.trim() !== '') say(`${paint(await session.ask(line), screen())}\n`);
+      if (line.trim() !== '') await answer(line);
       prompt.prompt();
     }
     // Ctrl-D leaves the cursor behind the prompt; what the shell writes next starts on its own line.

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { KitchenSettings } from '../../nutrition/book.ts';
 import { Problem } from '../../nutrition/problem.ts';
-import { dateOf } from '../time/zone.ts';
+import { type CalendarDate, dateOf } from '../time/zone.ts';
 import type { FetchCalendar } from './calendar/reach.ts';
 import { readCalendar } from './calendar/read-calendar.ts';
 import type { CalendarProblem } from './calendar/reading.ts';
@@ -10,6 +10,7 @@ import { type ChangedGame, type GameChange, mergeGames } from './merge-games.ts'
 
 /** A calendar behind an address is read again this often, also after it failed. */
 const READ_AGAIN_MS = 60 * 60_000;
+const LAST_DATE = '9999-12-31' as CalendarDate;
 
 export interface ImportDesk {
   readonly games: GameBook;
@@ -59,7 +60,10 @@ export async function importCalendar(
       : {}),
   };
   const known = await book.ofCalendar(calendar.id);
-  const merged = mergeGames(calendar.id, known, reading, nowMs, dateOf(nowMs, settings.timeZone));
+  const today = dateOf(nowMs, settings.timeZone);
+  const typed = (await book.between(today, LAST_DATE)).filter(({ calendarId: from }) => from === undefined);
+  const merged = mergeGames(calendar.id, known, reading, nowMs, today, typed);
+  const twins = merged.changes.filter(({ kind, before }) => kind === 'added' && before).length;
   await book.putCalendar(calendar);
   await book.put(merged.put);
   return {
@@ -69,9 +73,12 @@ export async function importCalendar(
     counts: countsOf(merged.changes, merged.unchanged),
     missing: merged.missing,
     problems: reading.problems,
-    notes: reading.notes,
+    notes: twins > 0 ? [twinNote(twins), ...reading.notes] : reading.notes,
   };
 }
+
+const twinNote = (count: number): string =>
+  `${count} ${count === 1 ? 'game was' : 'games were'} typed before: same day, same opponent, so kept as one with the calendar's.`;
 
 function calendarId(from: ImportFrom): string {
   const name = 'file' in from ? from.file.replace(/.*[/\\]/, '').toLowerCase() : from.url;

@@ -26,6 +26,7 @@ export interface MergedGames {
  * else than the calendar said before; else what people changed by hand stays. A game to come that a whole reading no
  * longer lists is marked and reported, never dropped: feeds lose games and bring them back.
  * @param today games before it are past and are not missed.
+ * @param typed games people typed: one the calendar now lists too becomes one with it, and keeps what was said of it.
  */
 export function mergeGames(
   calendarId: string,
@@ -33,6 +34,7 @@ export function mergeGames(
   reading: Pick<CalendarReading, 'games' | 'complete'>,
   nowMs: number,
   today: CalendarDate,
+  typed: readonly Game[] = [],
 ): MergedGames {
   const byKey = new Map(known.map((game) => [keyOf(game), game]));
   const put: Game[] = [];
@@ -41,7 +43,7 @@ export function mergeGames(
   for (const told of reading.games) {
     const before = byKey.get(keyOf(told));
     byKey.delete(keyOf(told));
-    const outcome = before ? updated(before, told, nowMs) : added(calendarId, told, nowMs);
+    const outcome = before ? updated(before, told, nowMs) : added(calendarId, told, nowMs, typed);
     if (outcome.change) changes.push(outcome.change);
     else unchanged += 1;
     if (outcome.game !== before) put.push(outcome.game);
@@ -57,13 +59,42 @@ interface Outcome {
   readonly change?: ChangedGame;
 }
 
-function added(calendarId: string, told: ToldGame, nowMs: number): Outcome {
-  const id = createHash('sha256')
+function added(calendarId: string, told: ToldGame, nowMs: number, typed: readonly Game[]): Outcome {
+  const twin = typed.find((game) => isSame(game, told));
+  const own = createHash('sha256')
     .update(`${calendarId}\n${keyOf(told)}`)
     .digest('hex')
     .slice(0, 20);
-  const game: Game = { ...told, id, calendarId, updatedMs: nowMs, calendarSays: wordOf(told) };
-  return { game, change: { kind: 'added', game } };
+  const kept = twin ? saidByPeople(twin) : {};
+  const game: Game = {
+    ...told,
+    ...kept,
+    id: twin?.id ?? own,
+    calendarId,
+    updatedMs: nowMs,
+    calendarSays: wordOf(told),
+  };
+  return { game, change: { kind: 'added', game, ...(twin ? { before: twin } : {}) } };
+}
+
+/** The same day against the same opponent, in the same sport as far as that was said. */
+function isSame(typed: Game, told: ToldGame): boolean {
+  if (typed.date !== told.date || typed.opponent === undefined || told.opponent === undefined) return false;
+  if (typed.opponent.toLowerCase() !== told.opponent.toLowerCase()) return false;
+  return typed.sport === undefined || told.sport === undefined || told.sport.includes(typed.sport);
+}
+
+/** What a calendar does not know. */
+function saidByPeople({
+  people,
+  recipeId,
+  departsMs,
+}: Game): Pick<Game, 'people' | 'recipeId' | 'departsMs'> {
+  return {
+    ...(people === undefined ? {} : { people }),
+    ...(recipeId === undefined ? {} : { recipeId }),
+    ...(departsMs === undefined ? {} : { departsMs }),
+  };
 }
 
 function updated(before: Game, told: ToldGame, nowMs: number): Outcome {
@@ -82,15 +113,14 @@ function updated(before: Game, told: ToldGame, nowMs: number): Outcome {
 }
 
 function withTold(before: Game, told: ToldGame, nowMs: number): Game {
-  const { id, calendarId, people, recipeId } = before;
+  const { id, calendarId } = before;
   const departsMs = shiftedDeparture(before, told);
   const was = changedFrom(before, told, nowMs);
   return {
     ...told,
     id,
     ...(calendarId === undefined ? {} : { calendarId }),
-    ...(people === undefined ? {} : { people }),
-    ...(recipeId === undefined ? {} : { recipeId }),
+    ...saidByPeople(before),
     ...(departsMs === undefined ? {} : { departsMs }),
     ...(was ? { was } : {}),
     updatedMs: nowMs,

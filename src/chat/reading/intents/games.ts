@@ -2,8 +2,9 @@ import type { Slots } from '../../slots.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { first } from '../slots/find.ts';
-import { opponent, sport } from '../slots/names.ts';
+import { knownRecipe, sport } from '../slots/names.ts';
 import { when } from '../slots/when.ts';
+import { against, fed, gameTimes, side } from './game-details.ts';
 
 const EVENT =
   '(?:games?|match|matches|meet|meets|tournament|scrimmage|race|races|kickoff|tipoff|kick|bus|we play|do we play|play|opponent|schedule|S)';
@@ -29,6 +30,7 @@ export const schedule: IntentReader = {
     'tournament',
     'happening',
     'prep',
+    'export',
     'tipoff',
     'departure',
     'kick',
@@ -43,6 +45,8 @@ export const schedule: IntentReader = {
     [new RegExp(` (?:when|whens|what time) (?:[a-zWS]+ ){0,6}${EVENT} `), 7.5],
     [/ (?:when|who) (?:do|are|is|does) (?:[a-z]+ ){0,2}(?:play|playing) /, 8],
     [new RegExp(` next (?:[a-zS]+ )?${EVENT} `), 6.5],
+    [/^ (?:list |show |all |the |our |upcoming |my )*(?:S )?(?:games|matches|meets) \?? ?$/, 7],
+    [/^ what (?:[a-z]+ ){0,4}prep (?:this |next |for |on |the )*W \?? ?$/, 7],
     [/ (?:home or away|away or home) /, 8.5],
     [
       / (?:is|are) (?:[a-zW]+ )*(?:game|match|we|it) (?:[a-zW]+ )*(?:home|away|cancelled|canceled|still on|on) /,
@@ -77,7 +81,13 @@ export const schedule: IntentReader = {
       7,
     ],
   ],
-  slots: (lexed) => ({ ...ask(lexed), ...when(lexed), ...sport(lexed), ...opponent(lexed) }),
+  slots: (lexed) => ({
+    ...ask(lexed),
+    ...when(lexed),
+    ...sport(lexed),
+    ...against(lexed),
+    ...(/ (?:export|download|ics|ical|subscribe) /.test(lexed.shape) ? { output: 'ics' } : {}),
+  }),
 };
 
 /** What is told about a game: a new one, a move, an import. */
@@ -100,6 +110,7 @@ export const game: IntentReader = {
     'rescheduled',
     'tournament',
     'calendar',
+    'calendars',
     'ics',
     'scrimmage',
     'schedule',
@@ -111,6 +122,9 @@ export const game: IntentReader = {
   rules: [
     [/ (?:import|upload|load|sync) /, 8],
     [/ H /, 7],
+    [/ (?:list|show|which|our|my) (?:[a-z]+ ){0,2}calendars? /, 7.2],
+    [/ (?:remove|delete|forget|drop|unsubscribe) (?:[a-zS]+ ){0,3}calendar /, 7.5],
+    [/^ (?:S )?(?:game|match|meet|scrimmage) (?!.* \? ).*W /, 6.8],
     [
       /^ (?!is |was |are |did |has |when |what |any )(?:the |our |new |add |move |change |update |cancel |[a-zWS]+ ){0,4}(?:game|match|meet|kickoff|tipoff|scrimmage) (?:[a-zWS]+ )*(?:moved|changed|cancelled|canceled|postponed|rescheduled|pushed|delayed|is off|bumped|now|starts) /,
       8.5,
@@ -128,14 +142,19 @@ export const game: IntentReader = {
     [/ (?:S|we|they|game) (?:[a-z]+ )?(?:play|plays|playing) (?:[a-z]+ )*(?:W|at|vs|against) /, 6],
     [/ (?:kickoff|tipoff|departure|bus) (?:[a-z]+ )?(?:is |now |at |moved |changed )+(?:[a-z]+ )*W /, 7],
   ],
-  slots: (lexed) => ({
-    ...imported(lexed),
-    ...action(lexed),
-    ...when(lexed),
-    ...sport(lexed),
-    ...opponent(lexed),
-    ...side(lexed),
-  }),
+  slots: (lexed) => {
+    const source = { ...imported(lexed), ...aboutCalendars(lexed) };
+    if (source.action !== undefined) return source;
+    return {
+      ...action(lexed),
+      ...gameTimes(lexed),
+      ...sport(lexed),
+      ...against(lexed),
+      ...side(lexed),
+      ...fed(lexed),
+      ...knownRecipe(lexed),
+    };
+  },
 };
 
 function ask({ shape }: Lexed): Slots {
@@ -157,18 +176,33 @@ function ask({ shape }: Lexed): Slots {
 function imported(lexed: Lexed): Slots {
   const url = first(lexed, 'H');
   if (url) return { action: 'import', url: url.text.replace(/[>)\].,]+$/, '') };
+  const webcal = /\bwebcals?:\/\/\S+/i.exec(lexed.text)?.[0];
+  if (webcal !== undefined) return { action: 'import', url: webcal.replace(/[>)\].,]+$/, '') };
+  const file =
+    /\b(?:import|upload|load|sync)\s+(?:the\s+|file\s+|calendar\s+)*["']?(.+?\.(?:ics|ical))\b/i.exec(
+      lexed.text,
+    )?.[1] ?? /(?:^|\s)["']?(\S+\.(?:ics|ical))\b/i.exec(lexed.text)?.[1];
+  if (file !== undefined) return { action: 'import', file };
   return / (?:import|upload|sync) /.test(lexed.shape) ? { action: 'import' } : {};
 }
 
+/** "list calendars", "forget calendar Soccer". */
+function aboutCalendars({ shape, text }: Lexed): Slots {
+  if (/ (?:remove|delete|forget|drop|unsubscribe) (?:[a-zS]+ ){0,3}calendar /.test(shape)) {
+    const name =
+      /calendar\s+(.+)$/i.exec(text)?.[1] ??
+      /(?:forget|drop|unsubscribe|remove|delete)\s+(?:the\s+)?(.+?)\s+calendar/i.exec(text)?.[1];
+    return { action: 'forget', ...(name === undefined ? {} : { calendar: name.trim() }) };
+  }
+  return / (?:list|show|which|our|my) (?:[a-z]+ ){0,2}calendars? /.test(shape) &&
+    !/ (?:cancel|move|changed?) /.test(shape)
+    ? { action: 'calendars' }
+    : {};
+}
+
 function action({ shape }: Lexed): Slots {
-  if (/ (?:import|upload|sync|H) /.test(shape)) return {};
   if (/ (?:cancelled|canceled|cancel|off|delete|remove) /.test(shape)) return { action: 'cancel' };
   if (/ (?:moved|move|changed|change|rescheduled|postponed|pushed|delayed|bumped|now) /.test(shape))
     return { action: 'move' };
   return / (?:add|new|create|W) /.test(shape) ? { action: 'add' } : {};
-}
-
-function side({ shape }: Lexed): Slots {
-  if (/ away /.test(shape)) return { home_away: 'away' };
-  return / home /.test(shape) ? { home_away: 'home' } : {};
 }

@@ -110,6 +110,7 @@ const isVerb = (line: Line, i: number): boolean =>
   (wordAt(line, i) === 'sat' &&
     i > 0 &&
     /^(on|in|out|there|at|for|over|overnight|around)$/.test(wordAt(line, i + 1)) &&
+    !/^(game|match|meet|on|this|next)$/.test(wordAt(line, i - 1)) &&
     line.tokens[i]?.raw === 'sat') ||
   (wordAt(line, i) === 'sun' && /^(butter|dried)$/.test(wordAt(line, i + 1)));
 
