@@ -43,9 +43,11 @@ export async function converse(
   });
   prompt.on('SIGINT', () => prompt.close());
   prompt.prompt();
+  // Listens from here on: lines piped in may all be there before what speaks unasked has started.
+  const lines = prompt[Symbol.asyncIterator]();
   const silence = await speakUnasked((text) => interjected(prompt, streams.output, text));
   try {
-    for await (const line of prompt) {
+    for await (const line of lines) {
       if (LEAVE.test(line)) return prompt.close();
       if (line.trim() !== '') await answer(line);
       prompt.prompt();
