@@ -3,7 +3,7 @@ import { type FoodFinder, findFood } from '../nutrition/ingredient-list/food-fin
 import { readLine } from '../nutrition/ingredient-list/read-line.ts';
 import { isCounted, resolveLine } from '../nutrition/ingredient-list/resolve-line.ts';
 import type { WrittenLine } from '../nutrition/ingredient-list/written-line.ts';
-import { qualifierIn } from '../nutrition/portion/find-portion.ts';
+import { countPortion, qualifierIn } from '../nutrition/portion/find-portion.ts';
 import { massOf } from '../nutrition/portion/mass-of.ts';
 import { Problem } from '../nutrition/problem.ts';
 import type { ExactAmount } from '../nutrition/quantity/quantity.ts';
@@ -149,7 +149,8 @@ const isForThePan = (line: WrittenLine, finder: FoodFinder): boolean =>
 function toTaste(line: WrittenLine, finder: FoodFinder): Measured {
   const food = findFood(finder, line.foodWords, line.prep)?.food;
   if (!food) throw unknownFood(line.foodWords, finder);
-  return { food, amount: ONE, unit: 'pinch', massG: massOf(food, 1, 'pinch').massG, measuredBy: 'scooped' };
+  const unit = countPortion(food)?.unit === 'spray' ? 'spray' : 'pinch';
+  return { food, amount: ONE, unit, massG: massOf(food, 1, unit).massG, measuredBy: 'scooped' };
 }
 
 /** `amount: 2, unit: cups` and `amount: 2 cups` mean the same. */

@@ -39,15 +39,27 @@ export function parseIngredientList(text: string, finder: FoodFinder): Ingredien
     known.set(words, is);
     return is;
   };
-  const { lines, pieces } = splitLines(text, isFood);
+  const { lines, pieces, title } = splitLines(text, isFood);
   checkLength(lines.length, MOST_LINES);
   const resolved = lines.map((line) => resolveOne(line, finder, isFood));
   return {
     counted: resolved.filter(isCounted),
-    uncounted: resolved.filter((line): line is UncountedLine => !isCounted(line)),
+    uncounted: [
+      ...(title === undefined ? [] : [titleLine(title)]),
+      ...resolved.filter((line): line is UncountedLine => !isCounted(line)),
+    ],
     ...(pieces !== undefined && { pieces }),
   };
 }
+
+/** The name above a pasted recipe may sound like a food ("Banana muffins"); it is said, not counted. */
+const titleLine = (title: string): UncountedLine => ({
+  written: title,
+  reason: 'no_amount',
+  message: `"${title}" was taken for the title.`,
+  hint: 'Write an amount, like "1 banana", to count it.',
+  nearest: [],
+});
 
 function resolveOne(
   line: string,

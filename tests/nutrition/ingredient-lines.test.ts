@@ -121,3 +121,56 @@ describe('an ingredient line', () => {
     expect(() => readLine('-3 cups oats', isFood)).toThrow(Problem);
   });
 });
+
+describe('an ingredient line as a published recipe prints it', () => {
+  test.each([
+    ['2 lb 4 oz rolled oats', '2 lb + 4 oz | rolled oats'],
+    ['1 qt 1 2/3 cups rolled oats', '1 quart + 1.6667 cup | rolled oats'],
+    ['7.5 oz or 1 2/3 cups oats', '7.5 oz | oats'],
+    ['1 2/3 cups or 7.5 oz oats', '7.5 oz | oats'],
+    ['rolled oats\t2 qt\t1 lb 15 oz', '1 lb + 15 oz | rolled oats'],
+    ['| honey | 1 cup + 2 tbsp |', '1 cup + 2 tbsp | honey'],
+    ['salt, table 1 1/2 teaspoon(s)', '1.5 tsp | salt | table'],
+    ['oats, quick 3 quarts, dry', '3 quart | oats | quick, dry'],
+    ['3/4 cup, peanut butter', '0.75 cup | peanut butter'],
+    ['2- 12.5 oz cans black beans', '2 can | black beans [354 g each]'],
+    ['1 - egg, fresh, large', '1 | egg | fresh, large'],
+    ['2 cups (6½ oz) oats', '2 cup | oats [184 g total]'],
+    ['6 cups (1 lb 11 oz) nuts', '6 cup | nuts [765 g total]'],
+    ['2 tablespoons honey*', '2 tbsp | honey'],
+    ['6 drops vanilla', '6 drop | vanilla'],
+  ])('%j', (line, read) => {
+    expect(short(line)).toBe(read);
+  });
+});
+
+describe('a pasted recipe', () => {
+  test('keeps its title, headings and method out of the list', () => {
+    const text =
+      'Banana bread\nMakes 12 - 2 oz slices\n\nIngredients\n2 cups oats\n1 cup honey\n3 eggs, beaten\nDirections\n1. Bake at 350.';
+    expect(splitLines(text, isFood)).toEqual({
+      lines: ['2 cups oats', '1 cup honey', '3 eggs, beaten'],
+      pieces: 12,
+      title: 'Banana bread',
+    });
+  });
+
+  test.each([
+    ['servings: 25', 25],
+    ['Number of Portions: 48', 48],
+    ['(About 12 Servings)', 12],
+    ['for 6 servings', 6],
+    ['Yield: 8 Servings', 8],
+    ['Makes 24 - 4 inch pancakes', 24],
+  ])('reads its yield from %j', (said, pieces) => {
+    expect(splitLines(`${said}\n2 cups oats\n1 cup honey\n1 cup milk`, isFood)).toMatchObject({
+      lines: ['2 cups oats', '1 cup honey', '1 cup milk'],
+      pieces,
+    });
+  });
+
+  test('takes a comma for a new ingredient only where an amount follows, in a list of a line each', () => {
+    const text = '1 cup oats, nuts or raisins\n2 tbsp honey\n1 egg, salt';
+    expect(split(text)).toEqual(['1 cup oats, nuts or raisins', '2 tbsp honey', '1 egg, salt']);
+  });
+});

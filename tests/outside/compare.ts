@@ -120,9 +120,12 @@ export interface Spread {
 }
 
 /** Count, mean, median, 90th percentile and largest of the deviations of one quantity. */
-export function spreadOf(deviations: readonly Deviation[], quantity: OutsideQuantity): Spread {
-  const shares = deviations.filter((one) => one.quantity === quantity).map((one) => one.share);
-  shares.sort((a, b) => a - b);
+export const spreadOf = (deviations: readonly Deviation[], quantity: OutsideQuantity): Spread =>
+  spreadOfShares(deviations.filter((one) => one.quantity === quantity).map((one) => one.share));
+
+/** The same of any shares. */
+export function spreadOfShares(given: readonly number[]): Spread {
+  const shares = [...given].sort((a, b) => a - b);
   const at = (quantile: number): number => shares[Math.ceil(quantile * shares.length) - 1] ?? Number.NaN;
   const mean = shares.reduce((sum, share) => sum + share, 0) / shares.length;
   return { n: shares.length, mean, p50: at(0.5), p90: at(0.9), max: at(1) };

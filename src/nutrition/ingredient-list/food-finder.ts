@@ -68,7 +68,7 @@ function findOne(finder: FoodFinder, name: string, qualifiers: readonly string[]
     const shorter = withoutOneDescriptor(words);
     if (!shorter) break;
     const food = withMost(finder, shorter.join(' '), qualifiers);
-    if (food) return { food, readAs: shorter.join(' ') };
+    if (food && !isOtherState(name, food)) return { food, readAs: shorter.join(' ') };
     words = shorter;
   }
   // "Cereal, oats, rolled": the food is named behind its class.
@@ -76,6 +76,17 @@ function findOne(finder: FoodFinder, name: string, qualifiers: readonly string[]
     ? findOne(finder, qualifiers[0] ?? '', qualifiers.slice(1))
     : undefined;
 }
+
+/** A state that was written, and the states of a food it must not be read as: raw chicken is not roast chicken. */
+const OTHER_STATES: readonly (readonly [written: RegExp, other: RegExp])[] = [
+  [/\b(?:raw|uncooked)\b/i, /\b(?:cooked|roasted|baked|boiled|broiled|hard-boiled)\b/i],
+  [/\bfresh\b/i, /\b(?:dried|canned)\b/i],
+  [/\b(?:cooked|boiled|roasted|baked)\b/i, /\b(?:raw|dry)\b/i],
+  [/\bground\b/i, /\bsliced\b/i],
+];
+
+const isOtherState = (written: string, food: Food): boolean =>
+  OTHER_STATES.some(([said, other]) => said.test(written) && other.test(food.name));
 
 /** The food of the name with as many of its qualifiers as make one. */
 function withMost(finder: FoodFinder, name: string, qualifiers: readonly string[]): Food | undefined {

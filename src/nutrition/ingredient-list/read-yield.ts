@@ -1,14 +1,14 @@
 /** A count at most this many digits is a yield; more is a telephone number. */
 const COUNT = String.raw`(\d{1,6})`;
 const PIECES =
-  'bars?|bites?|pieces?|balls?|servings?|squares?|muffins?|cups?|people|athletes|portions?|rolls?|cookies|pancakes|wraps?|smoothies|parfaits?|jars?';
-/** "24 - 4 inch pancakes", "12 (2 oz) muffins": how large one is. */
-const SIZE = String.raw`(?:\s*[-–(]?\s*[\d./]+[\s-]*(?:inch(?:es)?|in|oz|ounces?|cups?|g)\b\.?\)?)?`;
+  'bars?|bites?|pieces?|balls?|servings?|squares?|muffins?|cups?|people|athletes|portions?|rolls?|cookies|pancakes|wraps?|smoothies|parfaits?|jars?|slices|cakes|squares|crackers|biscuits';
+/** "24 - 4 inch pancakes", "12 (2 oz) muffins", "24 4-inch": how large one is, on the same line. */
+const SIZE = String.raw`(?:[ \t]*[-–(][ \t]*[\d./]+[ \t-]*(?:inch(?:es)?|in|oz|ounces?|cups?|g)\b\.?\)?|[ \t]+\d+[ -]?inch(?:es)?\b)?`;
 
 const SAID: readonly RegExp[] = [
   // "makes 24", "Yield: about 12 bars", "servings: 25", "Number of portions: 48"
   new RegExp(
-    String.raw`(?:^|[\s,;.(])(?:and\s+)?(?:it\s+)?(?:makes?|yields?|yield:?|cut in(?:to)?|serves|divided into|(?:number of )?(?:servings|portions|pieces)\s*[:=])\s*:?\s*(?:about\s+)?${COUNT}(?!\s*(?:cups?|tbsp|tsp|g|oz|lb|x)\b)${SIZE}(?:\s+(?:[a-z]+\s+)?(?:${PIECES})\b)?[).]?(?=$|[\s,;.])`,
+    String.raw`(?:^|[\s,;.(])(?:and\s+)?(?:it\s+)?(?:makes?|yields?|yield:?|cut in(?:to)?|serves|divided into|(?:number of )?(?:servings|portions|pieces)\s*[:=])\s*:?\s*(?:about\s+)?${COUNT}(?!\s*(?:cups?|tbsp|tsp|g|oz|lb|x)\b)${SIZE}(?:[ \t]+(?:[a-z]+[ \t]+)?(?:${PIECES})\b)?[).]?(?=$|[\s,;.])`,
     'i',
   ),
   // A line or a part of its own: "25 servings", "(about 12 servings)", "for 6 servings"

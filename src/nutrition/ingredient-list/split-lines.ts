@@ -7,6 +7,8 @@ import { LEFT_TO_THE_COOK, PREP_WORDS } from './words.ts';
 export interface SplitList {
   readonly lines: readonly string[];
   readonly pieces?: number;
+  /** The first line of a pasted recipe, when it holds no amount: its name, not a food that is eaten. */
+  readonly title?: string;
 }
 
 /** What a separator leaves hanging at either end of a line. */
@@ -14,8 +16,11 @@ const LOOSE_ENDS = /^(?:[\s,+&]|(?:and|plus|with)\s)+|(?:[\s,+&.]|\s(?:and|plus|
 
 /** From this many lines with a number on, each is taken for one ingredient. */
 const ONE_A_LINE = 3;
+const HOLDS_A_NUMBER = /[\d½⅓⅔¼¾⅛⅜⅝⅞]/;
 
 const AMOUNT_START = /^(?:~|about\s+)?(?:\d|\.\d|[½⅓⅔¼¾⅕-⅞])/;
+/** "bananas, 150-count": how many of that size a case holds. */
+const SIZE_BY_COUNT = /^\d+[\s-]*(?:count|ct)\b/i;
 const AMOUNT_WORD =
   /^(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|dozen|half|quarter|pinch|dash)\s/i;
 
@@ -27,12 +32,14 @@ const AMOUNT_WORD =
 export function splitLines(text: string, isFood: IsFood): SplitList {
   const { list, pieces } = readYield(text);
   const written = ingredientLines(list.split(/[\r\n;]+/).filter((line) => line.trim() !== ''));
-  const isOneALine = written.filter((line) => /[\d½⅓⅔¼¾⅛⅜⅝⅞]/.test(line)).length >= ONE_A_LINE;
+  const isOneALine = written.filter((line) => HOLDS_A_NUMBER.test(line)).length >= ONE_A_LINE;
+  const isTitled = isOneALine && /[\r\n]/.test(list.trim()) && !HOLDS_A_NUMBER.test(written[0] ?? '');
+  const title = isTitled ? written.shift()?.trim() : undefined;
   const lines = written
     .flatMap((part) => splitPart(part.trim(), isFood, isOneALine))
     .map((line) => line.replace(LOOSE_ENDS, ''))
     .filter((line) => /[\p{L}\d]/u.test(line));
-  return { lines, ...(pieces !== undefined && { pieces }) };
+  return { lines, ...(pieces !== undefined && { pieces }), ...(title && { title }) };
 }
 
 function splitPart(part: string, isFood: IsFood, isOneALine: boolean): string[] {
@@ -45,7 +52,7 @@ function splitPart(part: string, isFood: IsFood, isOneALine: boolean): string[] 
     if (left === '' || !startsAnIngredient(right, isFood, sign)) continue;
     if (isOneALine && !holdsOneOfItsOwn(left, right, isFood)) continue;
     if (isAmountOnly(left, isFood) || isOneFood(`${left} ${sign} ${nextPart(right)}`, isFood)) continue;
-    if (isAmountBehind(left, right, isFood)) continue;
+    if (isAmountBehind(left, right, isFood) || tellsWhichOne(left, right, isFood)) continue;
     lines.push(left);
     start = at + length;
   }
@@ -76,6 +83,15 @@ const isAmountOnly = (left: string, isFood: IsFood): boolean => readLine(left, i
 const isOneFood = (words: string, isFood: IsFood): boolean =>
   !words.includes(',') && isFood(readLine(words, isFood).foodWords);
 
+/** "1 cup milk, low-fat": the words behind the comma are no food and make one with the food before it. */
+const tellsWhichOne = (left: string, right: string, isFood: IsFood): boolean => {
+  const words = nextPart(right)
+    .replace(/\([^()]*\)/g, ' ')
+    .trim();
+  const food = readLine(left, isFood).foodWords;
+  return food !== '' && words !== '' && !isFood(words) && isFood(`${words} ${food}`);
+};
+
 interface Separator {
   readonly at: number;
   readonly length: number;
@@ -103,7 +119,7 @@ const nextPart = (text: string): string =>
 
 function startsAnIngredient(right: string, isFood: IsFood, sign: string): boolean {
   const next = nextPart(right.replace(/^(?:and|plus|&|\+)\s+/i, ''));
-  if (next === '') return false;
+  if (next === '' || SIZE_BY_COUNT.test(next)) return false;
   if (AMOUNT_START.test(next)) return readLine(next, isFood).foodWords !== '';
   if (isFood(next) || isFood(next.replace(LEFT_TO_THE_COOK, '').trim())) return true;
   const read = readLine(next, isFood);
@@ -113,4 +129,10 @@ function startsAnIngredient(right: string, isFood: IsFood, sign: string): boolea
 }
 
 /** "ripe banana" is a banana. */
-const withoutFirstWord = (words: string): string => words.split(' ').slice(1).join(' ');
+const withoutFirstWord = (words: string): string =>
+  words
+    .replace(/\([^()]*\)/g, ' ')
+    .trim()
+    .split(' ')
+    .slice(1)
+    .join(' ');

@@ -64,6 +64,15 @@ export const FIXED_UNITS = [
     source: 'common practice, no source',
   },
   {
+    id: 'drop',
+    kind: 'volume',
+    size: TEASPOON_ML / 64,
+    one: 'drop',
+    many: 'drops',
+    spellings: ['drop', 'drops'],
+    source: 'common practice, no source',
+  },
+  {
     id: 'dash',
     kind: 'volume',
     size: TEASPOON_ML / 8,
