@@ -60,7 +60,7 @@ export function effectLines(offer: SwapOffer): string[] {
 function unreadLine({ swaps, unreadGained }: SwapOffer): string {
   const labels = listed(swaps.flatMap(({ to }) => (to?.allergenBasis === 'kind' ? [to.name] : [])));
   const what = unreadGained.length > 3 ? 'its allergens' : listed(unreadGained.map(allergenName));
-  return labels === '' ? `Not known: ${what}.` : `Read the label of ${labels} first: ${what} not known.`;
+  return labels === '' ? `Not known: ${what}.` : `Read the label of ${labels} first; not known: ${what}.`;
 }
 
 function unlistedLines(offer: SwapOffer): string[] {
