@@ -12,6 +12,10 @@ const memberIds = z
     z.array(z.string().regex(/^[UW][A-Z0-9]{2,}$/, 'must be member ids like U012AB3CD, with commas between')),
   );
 
+const channelId = z
+  .string()
+  .regex(/^[CG][A-Z0-9]{2,}$/, "must be a channel id like C012AB3CD, from the channel's details");
+
 const schema = z
   .object({
     SLACK_BOT_TOKEN: z.string().startsWith('xoxb-', 'must start with xoxb-'),
@@ -20,6 +24,8 @@ const schema = z
     SLACK_API_URL: z.url({ protocol: /^https?$/, error: 'must be an http or https address' }),
     SLACK_STAFF: memberIds,
     SLACK_INTERNS: memberIds,
+    SLACK_KITCHEN_CHANNEL: channelId,
+    SLACK_DIETITIAN_CHANNEL: channelId,
     PORT: z.coerce.number(PORT_RULE).pipe(z.int(PORT_RULE).min(0, PORT_RULE).max(65_535, PORT_RULE)),
     DATABASE_URL: z.url({
       protocol: /^postgres(ql)?$/,
@@ -31,6 +37,10 @@ const schema = z
   .refine((env) => !env.SLACK_BOT_TOKEN || env.SLACK_SIGNING_SECRET || env.SLACK_APP_TOKEN, {
     path: ['SLACK_SIGNING_SECRET'],
     message: 'is needed with SLACK_BOT_TOKEN (or SLACK_APP_TOKEN for Socket Mode)',
+  })
+  .refine((env) => !env.SLACK_DIETITIAN_CHANNEL || env.SLACK_KITCHEN_CHANNEL, {
+    path: ['SLACK_KITCHEN_CHANNEL'],
+    message: 'is needed with SLACK_DIETITIAN_CHANNEL',
   });
 
 /**
@@ -64,6 +74,8 @@ function slackOf(botToken: string, env: z.infer<typeof schema>): SlackSettings {
     ...(env.SLACK_APP_TOKEN ? { appToken: env.SLACK_APP_TOKEN } : {}),
     ...(env.SLACK_STAFF ? { staff: env.SLACK_STAFF } : {}),
     ...(env.SLACK_INTERNS ? { interns: env.SLACK_INTERNS } : {}),
+    ...(env.SLACK_KITCHEN_CHANNEL ? { kitchenChannel: env.SLACK_KITCHEN_CHANNEL } : {}),
+    ...(env.SLACK_DIETITIAN_CHANNEL ? { dietitianChannel: env.SLACK_DIETITIAN_CHANNEL } : {}),
     ...(env.SLACK_API_URL ? { apiUrl: env.SLACK_API_URL } : {}),
   };
 }

@@ -8,6 +8,7 @@ import { Problem } from './nutrition/problem.ts';
 import { openKitchen } from './open-kitchen.ts';
 import { DEFAULT_FILE, lazyMemory, type Memory } from './open-memory.ts';
 import { createReporter } from './report.ts';
+import type { StartParts } from './slack/start.ts';
 import { bookProblemLines } from './terminal/book-problems.ts';
 import type { SpeakUnasked } from './terminal/conversation.ts';
 import { type Options, readOptions, USAGE } from './terminal/options.ts';
@@ -42,24 +43,21 @@ async function serve(options: Options, config: Config, kitchen: Kitchen, memory:
   if (options.mode === 'talk' && config.slack) {
     const { serveSlack } = await import('./slack/serve.ts');
     const { slack: settings, port, logLevel } = config;
-    await serveSlack({ settings, port, chat, clock: kitchen.clock, logLevel });
+    const startReminders: StartParts['startReminders'] = async (workspace, messenger) => {
+      const reminding = await import('./remind.ts');
+      return reminding.startReminders({ kitchen, memory, workspace, messenger, report });
+    };
+    await serveSlack({ settings, port, chat, clock: kitchen.clock, logLevel, startReminders });
     return 0;
   }
   const asker = { role: options.role, who: options.who, workspace: 'local' };
   const speakUnasked: SpeakUnasked = async (interject) => {
-    const [{ startReminders }, { terminalMessenger }] = await Promise.all([
-      import('./remind.ts'),
-      import('./terminal/terminal-messenger.ts'),
-    ]);
-    const messenger = terminalMessenger(interject, () => screenOf(process.stdout, process.env).columns);
-    const scheduler = await startReminders({
-      kitchen,
-      memory,
-      workspace: asker.workspace,
-      messenger,
-      report,
-    });
-    return scheduler.stop;
+    const { speakReminders } = await import('./terminal-reminders.ts');
+    const { workspace } = asker;
+    return speakReminders(
+      { kitchen, memory, workspace, report, isPreview: options.now !== undefined },
+      interject,
+    );
   };
   return atTerminal(options, kitchen, createSession(chat, kitchen.clock, asker), speakUnasked);
 }

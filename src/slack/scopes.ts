@@ -3,6 +3,8 @@ export const SCOPES: Readonly<Record<string, string>> = {
   commands: 'the /kitchen command',
   'app_mentions:read': 'answering where the bot is mentioned, threads included',
   'chat:write': 'answering mentions and direct messages, and where a command cannot be answered directly',
+  'channels:history': 'looking whether a reminder arrived before sending it again, in a public channel',
+  'groups:history': 'the same, in a private channel',
   'im:history': 'reading what people write to the bot in a direct message',
   'users:read': 'telling members from guests, who get public recipe facts only',
 };

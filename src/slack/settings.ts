@@ -10,4 +10,7 @@ export interface SlackSettings {
   /** Member ids (U…) of kitchen staff and of interns; everyone else is an athlete or a guest. */
   readonly staff?: readonly string[];
   readonly interns?: readonly string[];
+  /** Channel ids (C…) that reminders go to. Without the kitchen's none are sent; the dietitian's is the kitchen's unless set. */
+  readonly kitchenChannel?: string;
+  readonly dietitianChannel?: string;
 }

@@ -2,10 +2,12 @@ import { WebClient } from '@slack/web-api';
 import type { Chat } from '../chat/chat.ts';
 import { Problem } from '../chat/problem.ts';
 import type { Clock } from '../kitchen/kitchen.ts';
+import type { Messenger } from '../kitchen/reminders/messenger.ts';
 import { createSlackApp } from './app.ts';
 import { authorizeOne, type BotIdentity } from './authorize.ts';
 import { clientOptions } from './client.ts';
 import { boltLogger, createLog, type Log } from './log.ts';
+import { slackMessenger } from './messenger.ts';
 import { createHttpTransport } from './receivers/http.ts';
 import { createSocketModeTransport } from './receivers/socket-mode.ts';
 import type { Transport } from './receivers/transport.ts';
@@ -32,6 +34,8 @@ export interface StartParts {
   readonly logLevel: string;
   readonly log?: Log;
   readonly seen?: Seen;
+  /** Starts the reminders of the workspace; `stop` waits for the one being sent. */
+  readonly startReminders?: (workspace: string, messenger: Messenger) => Promise<{ stop(): Promise<void> }>;
 }
 
 const LONGEST_STOP_MS = 10_000;
@@ -57,14 +61,28 @@ export async function startSlack(parts: StartParts): Promise<SlackService> {
     ...(seen ? { seen } : {}),
   });
   const port = await transport.start();
+  const reminders = await remindersOf(parts, identity, log);
   log.info({ port, mode: settings.appToken ? 'socket' : 'http' }, 'serving Slack');
   return {
     port,
     async stop() {
+      await reminders?.stop();
       const finished = transport.stop().then(() => inFlight.drain(LONGEST_STOP_MS));
       if (!(await finished)) log.warn({}, 'stopped with answers unfinished');
     },
   };
+}
+
+async function remindersOf({ settings, startReminders }: StartParts, identity: BotIdentity, log: Log) {
+  const { botToken, apiUrl, kitchenChannel, dietitianChannel } = settings;
+  if (!startReminders) return undefined;
+  if (kitchenChannel === undefined) {
+    log.warn({}, 'SLACK_KITCHEN_CHANNEL is not set: no reminders are sent');
+    return undefined;
+  }
+  const channels = { kitchen: kitchenChannel, dietitian: dietitianChannel ?? kitchenChannel };
+  const messenger = slackMessenger({ botToken, channels, ...(apiUrl ? { apiUrl } : {}) });
+  return startReminders(identity.workspace, messenger);
 }
 
 function transportOf({ settings, port, host, clock }: StartParts, log: Log): Transport {

@@ -42,6 +42,7 @@ const SCOPE_OF: Readonly<Record<string, string>> = {
   'chat.postEphemeral': 'chat:write',
   app_mention: 'app_mentions:read',
   'message.im': 'im:history',
+  'conversations.history': 'channels:history groups:history',
   '/kitchen': 'commands',
 };
 
@@ -52,7 +53,9 @@ function calledMethods(): string[] {
   );
   const calls = files.flatMap((file) => {
     const text = readFileSync(`${root}src/slack/${file}`, 'utf8');
-    return [...text.matchAll(/client\.([a-z]+\.[a-zA-Z]+)\(/g)].map((match) => match[1] ?? '');
+    return [...text.matchAll(/client\s*\.([a-z]+)\s*\.([a-zA-Z]+)\(/g)].map(
+      (match) => `${match[1]}.${match[2]}`,
+    );
   });
   return [...new Set(calls)].sort();
 }
@@ -75,7 +78,9 @@ describe.each(NAMES)('%s', (name) => {
     const users = [...calledMethods(), ...LISTENERS.events, ...LISTENERS.commands];
     const unknown = users.filter((user) => SCOPE_OF[user] === undefined);
     expect(unknown).toEqual([]);
-    const needed = new Set(users.map((user) => SCOPE_OF[user]).filter((scope) => scope !== ''));
+    const needed = new Set(
+      users.flatMap((user) => (SCOPE_OF[user] ?? '').split(' ')).filter((scope) => scope !== ''),
+    );
     const { scopes } = manifest(name).oauth_config;
     expect([...scopes.bot].sort()).toEqual([...needed].sort());
     expect(scopes.user).toBeUndefined();

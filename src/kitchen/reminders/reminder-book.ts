@@ -29,6 +29,7 @@ export interface ReminderBook {
   plan(wanted: readonly NewReminder[], nowMs: number): Promise<Replanned>;
   /** Writes one down; the same key again gives back the one that is there. */
   add(reminder: NewReminder, nowMs: number): Promise<Reminder>;
+  byKey(key: string): Promise<Reminder | undefined>;
   byCode(code: string): Promise<Reminder | undefined>;
   /** Not told yet, earliest first. */
   upcoming(most: number): Promise<readonly Reminder[]>;

@@ -47,9 +47,14 @@ function add({ db, engine }: Database, workspace: string, reminder: NewReminder,
 function asking(
   db: Kysely<Schema>,
   workspace: string,
-): Pick<ReminderBook, 'byCode' | 'upcoming' | 'open' | 'undelivered' | 'offZone'> {
+): Pick<ReminderBook, 'byKey' | 'byCode' | 'upcoming' | 'open' | 'undelivered' | 'offZone'> {
   const all = db.selectFrom('reminders').selectAll('reminders').where('reminders.workspace', '=', workspace);
   return {
+    async byKey(key) {
+      const row = await all.where('key', '=', key).executeTakeFirst();
+      return row && reminderOf(row);
+    },
+
     async byCode(code) {
       const number = /^r(\d{1,9})$/i.exec(code.trim())?.[1];
       if (number === undefined) return undefined;

@@ -65,7 +65,8 @@ function inMinutes(minutes: number, { nowMs }: Said): Due {
       'Write it like "in 20 min check the slab".',
     );
   }
-  return { kind: 'in', dueMs: nowMs + minutes * 60_000 };
+  // The clock is looked at each full minute.
+  return { kind: 'in', dueMs: Math.round(nowMs / 60_000 + minutes) * 60_000 };
 }
 
 function beforeGame(amount: number, unit: string | undefined, time: ClockTime | undefined): Due {
