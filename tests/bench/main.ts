@@ -3,6 +3,7 @@ import { tableLines } from '../../src/chat/text-table.ts';
 import { systemClock } from '../../src/clock.ts';
 import { openKitchen } from '../../src/open-kitchen.ts';
 import { answerRate } from './answer-rate.ts';
+import { benchCalendar } from './calendar.ts';
 import { coldStart } from './cold-start.ts';
 import type { Row } from './row.ts';
 import { slackRows } from './slack-rows.ts';
@@ -18,6 +19,7 @@ async function bench(): Promise<void> {
     await swapSearch(kitchen),
     coldStart(main),
     ...(await benchStock(kitchen)),
+    ...(await benchCalendar(kitchen)),
     ...(await slackRows()),
   ];
   const columns = ['What', 'Measured', 'Beside', 'Target', 'Met'].map((name) => ({

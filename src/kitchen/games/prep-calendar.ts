@@ -6,6 +6,9 @@ import { HANDS_ON_MIN } from './prep/prep-day.ts';
 import type { PrepPlan } from './prep-plan.ts';
 import { gameName, sayGame } from './say-game.ts';
 
+// The library counts without the space a folded line begins with; RFC 5545 §3.1 allows 75 octets with it.
+ICAL.foldLength = 74;
+
 const MINUTE_MS = 60_000;
 const PACK_MINUTES = 30;
 const GAME_MINUTES = 120;
