@@ -1,6 +1,7 @@
 import type { Kitchen } from './kitchen/kitchen.ts';
 import type { Messenger } from './kitchen/reminders/messenger.ts';
 import type { Scheduler } from './kitchen/reminders/scheduler.ts';
+import type { Tick } from './kitchen/reminders/tick.ts';
 import type { Memory } from './open-memory.ts';
 
 export interface RemindParts {
@@ -33,12 +34,42 @@ export async function startReminders(parts: RemindParts): Promise<Scheduler> {
     report,
     isStopping: () => stopping,
   });
-  const scheduler = await startScheduler(tick, kitchen.clock, report);
+  const calendars = calendarReader(parts);
+  const look: Tick = (nowMs) => {
+    calendars.look(nowMs);
+    return tick(nowMs);
+  };
+  const scheduler = await startScheduler(look, kitchen.clock, report);
   return {
     ...scheduler,
-    stop() {
+    async stop() {
       stopping = true;
-      return scheduler.stop();
+      await scheduler.stop();
+      await calendars.rest();
     },
+  };
+}
+
+/** Reads calendars again beside the tick: a slow address must not hold up a reminder. */
+function calendarReader({ kitchen, workspace, report }: RemindParts) {
+  const fetchCalendar = kitchen.calendars?.fetch;
+  let reading: Promise<unknown> | undefined;
+  return {
+    look(nowMs: number): void {
+      if (!fetchCalendar || reading) return;
+      const desk = {
+        games: kitchen.games(workspace),
+        reminders: kitchen.reminders(workspace),
+        settings: kitchen.book.settings,
+        fetchCalendar,
+      };
+      reading = import('./kitchen/games/calendar-news.ts')
+        .then(({ tellCalendarNews }) => tellCalendarNews(desk, nowMs))
+        .catch(report)
+        .finally(() => {
+          reading = undefined;
+        });
+    },
+    rest: async (): Promise<void> => void (await reading),
   };
 }

@@ -33,7 +33,7 @@ export interface ImportResult {
 export type ImportFrom = { readonly file: string } | { readonly url: string; readonly etag?: string };
 
 /**
- * Reads a calendar into the kitchen's games; the same file or address again updates them. All or nothing is written.
+ * Reads a calendar into the kitchen's games; the same file or address again updates them. Games are written all or none.
  * @throws Problem `bad_file` when it is no calendar.
  */
 export async function importCalendar(
@@ -64,8 +64,9 @@ export async function importCalendar(
   const typed = (await book.between(today, LAST_DATE)).filter(({ calendarId: from }) => from === undefined);
   const merged = mergeGames(calendar.id, known, reading, nowMs, today, typed);
   const twins = merged.changes.filter(({ kind, before }) => kind === 'added' && before).length;
-  await book.putCalendar(calendar);
+  // Games first: with the new etag kept but not its games, an unchanged address would never bring them.
   await book.put(merged.put);
+  await book.putCalendar(calendar);
   return {
     calendar,
     games: await book.ofCalendar(calendar.id),

@@ -5,7 +5,8 @@ import {
   importCalendar,
 } from '../../../kitchen/games/import-calendar.ts';
 import type { ChangedGame } from '../../../kitchen/games/merge-games.ts';
-import { gameName, sayGame, sayWhen } from '../../../kitchen/games/say-game.ts';
+import { changeWords } from '../../../kitchen/games/say-change.ts';
+import { sayGame } from '../../../kitchen/games/say-game.ts';
 import { sayDate } from '../../../kitchen/time/zone.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Section } from '../../answer.ts';
@@ -118,17 +119,6 @@ function nextGames(asked: Asked, { games, counts }: ImportResult): Section[] {
 function changeList(changes: readonly ChangedGame[]): Section[] {
   const told = changes.filter(({ kind, game }) => kind !== 'added' || game.status === 'cancelled');
   return listOf('Changed', told.map(changeWords));
-}
-
-/** "vs Riverton moved: Sun Dec 6, 2:00 pm CST, was Sat Dec 5, 2:00 pm CST". */
-export function changeWords({ kind, game, before }: ChangedGame): string {
-  const name = game.sport === undefined ? gameName(game) : `${game.sport} ${gameName(game)}`;
-  if (kind === 'cancelled' || game.status === 'cancelled')
-    return `${name} cancelled: ${sayWhen(game)}; its prep and reminders fall away`;
-  if (kind === 'restored') return `${name} is on again: ${sayWhen(game)}`;
-  if (kind === 'moved' && before)
-    return `${name} moved: ${sayWhen(game)}, was ${sayWhen(before)}; its prep moves with it`;
-  return `${name} changed: ${sayGame(game)}`;
 }
 
 function listOf(heading: string, items: readonly string[]): Section[] {

@@ -1,0 +1,75 @@
+import { createHash } from 'node:crypto';
+import type { KitchenSettings } from '../../nutrition/book.ts';
+import type { NewReminder, ReminderBook } from '../reminders/reminder-book.ts';
+import { type CalendarDate, dateOf } from '../time/zone.ts';
+import type { FetchCalendar } from './calendar/reach.ts';
+import type { GameBook } from './game.ts';
+import { type ReadAgain, readDueCalendars } from './import-calendar.ts';
+import { changeWords } from './say-change.ts';
+import { sayGame } from './say-game.ts';
+
+/** News of a day ago is old: by then the schedule itself is what people look at. */
+const HELPS_MS = 24 * 3_600_000;
+const MOST_TOLD = 3;
+
+export interface NewsDesk {
+  readonly games: GameBook;
+  readonly reminders: Pick<ReminderBook, 'add'>;
+  readonly settings: KitchenSettings;
+  readonly fetchCalendar: FetchCalendar;
+}
+
+/**
+ * Reads again the calendars whose time has come and has people told what changed for games to come. The news is named
+ * by what it says, so several instances that read the same feed tell it once.
+ */
+export async function tellCalendarNews(desk: NewsDesk, nowMs: number): Promise<number> {
+  const { games, reminders, settings, fetchCalendar } = desk;
+  const today = dateOf(nowMs, settings.timeZone);
+  let told = 0;
+  for (const read of await readDueCalendars({ games, settings, nowMs }, fetchCalendar)) {
+    const title = newsOf(read, today, nowMs);
+    if (title === undefined) continue;
+    await reminders.add(newsReminder(read, title, nowMs), nowMs);
+    told += 1;
+  }
+  return told;
+}
+
+function newsReminder({ calendar }: ReadAgain, title: string, nowMs: number): NewReminder {
+  const name = createHash('sha256').update(title).digest('hex').slice(0, 16);
+  return {
+    key: `calendar:${calendar.id}:${name}`,
+    kind: 'calendar',
+    audience: 'kitchen',
+    dueMs: nowMs,
+    helpsUntilMs: nowMs + HELPS_MS,
+    about: { title },
+    planned: false,
+  };
+}
+
+/** One line for the channel, or nothing when nothing to come has changed. */
+function newsOf(
+  { calendar, result, newProblem }: ReadAgain,
+  today: CalendarDate,
+  nowMs: number,
+): string | undefined {
+  if (newProblem !== undefined) {
+    return `${calendar.name} could not be read again: ${newProblem} Its games stay as they were.`;
+  }
+  if (!result) return undefined;
+  const coming = result.changes.filter(({ game }) => game.date >= today);
+  const added = coming.filter(({ kind }) => kind === 'added');
+  const lines = [
+    ...coming.filter(({ kind }) => kind !== 'added').map(changeWords),
+    ...result.missing
+      .filter(({ missingMs }) => missingMs === nowMs)
+      .map((game) => `${sayGame(game)} is no longer listed: cancel it if it is off`),
+    ...(added.length === 1 && added[0] ? [`new: ${sayGame(added[0].game)}`] : []),
+    ...(added.length > 1 ? [`${added.length} new games`] : []),
+  ];
+  if (lines.length === 0) return undefined;
+  const more = lines.length > MOST_TOLD ? [`and ${lines.length - MOST_TOLD} more`] : [];
+  return `${calendar.name}: ${[...lines.slice(0, MOST_TOLD), ...more].join('. ')}.`;
+}

@@ -1,0 +1,74 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { FetchCalendar } from '../../../src/kitchen/games/calendar/reach.ts';
+import { tellCalendarNews } from '../../../src/kitchen/games/calendar-news.ts';
+import { importAddress } from '../../../src/kitchen/games/import-calendar.ts';
+import { Problem } from '../../../src/nutrition/problem.ts';
+import { calendarOf } from '../../helpers/calendars.ts';
+import {
+  at,
+  book,
+  HOUR,
+  MINUTE,
+  type ReminderKitchen,
+  reminderKitchen,
+} from '../../helpers/reminder-kitchen.ts';
+
+const NOW = at('2026-12-01 09:00');
+const event = (uid: string, start: string, name: string) => [
+  `UID:${uid}`,
+  `DTSTART;TZID=America/Chicago:${start}`,
+  `SUMMARY:Soccer vs ${name}`,
+];
+const feed =
+  (...events: string[][]): FetchCalendar =>
+  async () => ({ kind: 'read', bytes: calendarOf(events) });
+const before = feed(event('a', '20261205T140000', 'Riverton'), event('b', '20261212T110000', 'Mill Bay'));
+const after = feed(event('a', '20261206T160000', 'Riverton'), event('c', '20261219T110000', 'Cedar Point'));
+
+let kitchen: ReminderKitchen;
+beforeAll(async () => {
+  kitchen = await reminderKitchen();
+  const { games } = kitchen.parts.books;
+  await importAddress(
+    { games, settings: book.settings, nowMs: NOW },
+    before,
+    'https://example.org/soccer.ics',
+  );
+  await kitchen.tick(NOW);
+  kitchen.channel.read();
+});
+afterAll(() => kitchen.database.close());
+
+const desk = (fetchCalendar: FetchCalendar) => ({
+  games: kitchen.parts.books.games,
+  reminders: kitchen.parts.books.reminders,
+  settings: book.settings,
+  fetchCalendar,
+});
+const news = (): string[] => kitchen.channel.titles().filter((title) => title.startsWith('soccer.ics'));
+
+test('a feed read again tells once what moved, what is no longer listed and what is new', async () => {
+  const due = NOW + HOUR;
+  expect(
+    await Promise.all([tellCalendarNews(desk(after), due), tellCalendarNews(desk(after), due)]),
+  ).not.toEqual([0, 0]);
+  await kitchen.tick(due + MINUTE);
+  const told = news();
+  expect(told).toHaveLength(1);
+  expect(told[0]).toContain('soccer vs Riverton moved: Sun Dec 6, 4:00 pm CST, was Sat Dec 5, 2:00 pm CST');
+  expect(told[0]).toContain('vs Mill Bay (home) is no longer listed: cancel it if it is off');
+  expect(told[0]).toContain('new: Sat Dec 19, 11:00 am CST: soccer vs Cedar Point (home)');
+});
+
+test('the same feed an hour later is no news', async () => {
+  expect(await tellCalendarNews(desk(after), NOW + 2 * HOUR)).toBe(0);
+});
+
+test('a feed that breaks is told, with what becomes of its games', async () => {
+  const down: FetchCalendar = async () => {
+    throw new Problem('unavailable', 'The address cannot be reached.', 'Try later.');
+  };
+  await tellCalendarNews(desk(down), NOW + 3 * HOUR);
+  await kitchen.tick(NOW + 3 * HOUR + MINUTE);
+  expect(news()[0]).toContain('could not be read again: The address cannot be reached. Its games stay');
+});
