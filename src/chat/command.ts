@@ -19,13 +19,17 @@ export interface Answered {
   readonly conversation?: ConversationState;
 }
 
-/** One thing the kitchen can be asked: who may, what it does, how it is explained. */
-export interface Command {
+/** Who may ask a command and how it is explained: what is known of it before it is loaded. */
+export interface CommandHead {
   readonly intent: Intent;
   /** Roles that may use it; others get a `not_allowed` problem that says who to ask. */
   readonly roles: readonly PersonRole[];
   readonly help: { readonly line: string; readonly examples: readonly string[] };
   /** It answers honestly but does not do the work yet; help lists it apart. */
   readonly later?: true;
+}
+
+/** One thing the kitchen can be asked: who may, what it does, how it is explained. */
+export interface Command extends CommandHead {
   answers(asked: Asked): Answered | Promise<Answered>;
 }

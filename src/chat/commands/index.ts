@@ -1,55 +1,56 @@
 import type { Command } from '../command.ts';
-import { allergens } from './allergens/index.ts';
+import { allergensHead } from './allergens/head.ts';
 import { balance } from './balance.ts';
 import { cost } from './cost.ts';
-import { counted } from './counted.ts';
+import { countedHead } from './counted/head.ts';
 import { emergency } from './emergency.ts';
 import { fuel } from './fuel.ts';
-import { game } from './game/index.ts';
+import { gameHead } from './game/head.ts';
 import { createHelp } from './help.ts';
-import { macros } from './macros/index.ts';
-import { made } from './made/index.ts';
-import { measure } from './measure/index.ts';
+import { late } from './late.ts';
+import { macrosHead } from './macros/head.ts';
+import { madeHead } from './made/head.ts';
+import { measureHead } from './measure/head.ts';
 import { medical } from './medical.ts';
 import { plan } from './plan.ts';
-import { recipes } from './recipes/index.ts';
-import { remind } from './remind/index.ts';
+import { recipesHead } from './recipes/head.ts';
+import { remindHead } from './remind/head.ts';
 import { scale } from './scale/index.ts';
-import { schedule } from './schedule/index.ts';
-import { served } from './served/index.ts';
+import { scheduleHead } from './schedule/head.ts';
+import { servedHead } from './served/head.ts';
 import { shop } from './shop.ts';
-import { stock } from './stock/index.ts';
+import { stockHead } from './stock/head.ts';
 import { supplement } from './supplement.ts';
-import { swap } from './swap/index.ts';
-import { temperature } from './temperature/index.ts';
-import { tossed } from './tossed.ts';
-import { trace } from './trace/index.ts';
+import { swapHead } from './swap/head.ts';
+import { temperatureHead } from './temperature/head.ts';
+import { tossedHead } from './tossed/head.ts';
+import { traceHead } from './trace/head.ts';
 import { createUnknown } from './unknown.ts';
 
 /** Every command, in the order help lists them. */
 export const COMMANDS: readonly Command[] = [
   scale,
-  measure,
-  macros,
-  recipes,
-  swap,
-  allergens,
+  late(measureHead),
+  late(macrosHead),
+  late(recipesHead),
+  late(swapHead),
+  late(allergensHead),
   fuel,
   supplement,
   balance,
   plan,
   shop,
   cost,
-  stock,
-  made,
-  served,
-  tossed,
-  counted,
-  temperature,
-  trace,
-  schedule,
-  game,
-  remind,
+  late(stockHead),
+  late(madeHead),
+  late(servedHead),
+  late(tossedHead),
+  late(countedHead),
+  late(temperatureHead),
+  late(traceHead),
+  late(scheduleHead),
+  late(gameHead),
+  late(remindHead),
   createHelp(() => COMMANDS),
   medical,
   emergency,

@@ -6,10 +6,10 @@ import { foodCalled } from '../../find-food.ts';
 import { findersOf } from '../../finders.ts';
 import { needsOf } from '../../need-words.ts';
 import { strangeName } from '../../reading/strange-name.ts';
-import { ALL_ROLES } from '../../roles.ts';
 import { askWhichRecipe, isSeveral, recipesMeant } from '../../which-recipe.ts';
 import { stock } from '../stock/index.ts';
 import { allRecipesAnswer } from './all-recipes.ts';
+import { allergensHead } from './head.ts';
 import { foodAnswer } from './one-food.ts';
 import { recipeAnswer } from './one-recipe.ts';
 import { unknownThing, unsureName } from './unsure-name.ts';
@@ -19,16 +19,7 @@ const WIDE = new Set(['all_recipes', 'all_stock', 'week', 'roster']);
 
 /** What is in a recipe or a food, what it may hold, and what nobody has checked. Only the asker sees it. */
 export const allergens: Command = {
-  intent: 'allergens',
-  roles: ALL_ROLES,
-  help: {
-    line: 'what a recipe contains, what a label advises, what is not known',
-    examples: [
-      'allergens in the oat bars',
-      'can I eat the cherry bars, peanut allergy',
-      'what can a nut-free athlete eat',
-    ],
-  },
+  ...allergensHead,
   async answers(said) {
     const asked = withRecipeOfOnes(said);
     const { slots, conversation } = asked;

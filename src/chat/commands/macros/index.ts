@@ -5,12 +5,12 @@ import type { Answer } from '../../answer.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
 import { findersOf } from '../../finders.ts';
 import { energyNotShown, seesEnergy, shownTo, whereEnergyIs } from '../../quiet-numbers.ts';
-import { ALL_ROLES } from '../../roles.ts';
 import type { Slots } from '../../slots.ts';
 import { figuresAnswer } from './answer-figures.ts';
 import { basisOf } from './basis.ts';
 import { compareAnswer, type Side } from './compare-answer.ts';
 import { nutrientOf } from './figure-words.ts';
+import { macrosHead } from './head.ts';
 import { labelAnswer } from './label-answer.ts';
 import { resolveName, resolveSubject } from './resolve-subject.ts';
 import { withSeveralFoods } from './several-foods.ts';
@@ -31,18 +31,7 @@ const USUAL: readonly NutrientKey[] = [
 
 /** `macros`: what a piece, 100 g, a batch, a food or a typed list holds, how sure that is, and from where. */
 export const macros: Command = {
-  intent: 'macros',
-  roles: ALL_ROLES,
-  help: {
-    line: 'protein, carbohydrate, fat and any nutrient per piece, per 100 g or of a list',
-    examples: [
-      'macros oat bar cut into 8',
-      'protein in 2 tbsp peanut butter + banana',
-      'label for oat bar',
-      'compare peanut butter and sunflower butter',
-      'sodium in oat bar per 100 g',
-    ],
-  },
+  ...macrosHead,
   async answers(asked) {
     const { foods } = findersOf(asked.kitchen.book);
     const typed = withTypedList(asked.slots, asked.request.text, foods);

@@ -1,19 +1,14 @@
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Command } from '../../command.ts';
-import { ALL_ROLES } from '../../roles.ts';
 import { slotNumber, slotText } from '../../slot-number.ts';
 import type { Slots } from '../../slots.ts';
 import { conversionAnswer } from './conversion-answer.ts';
+import { measureHead } from './head.ts';
 import { temperatureAnswer } from './temperature-answer.ts';
 
 /** Conversions at the bench: spoons, cups, weights, and grams of a food. */
 export const measure: Command = {
-  intent: 'measure',
-  roles: ALL_ROLES,
-  help: {
-    line: 'convert measures, with or without a food',
-    examples: ['16 T = ? cups', '2 Tbs honey in grams', 'half of 3/4 cup', '350 F in C'],
-  },
+  ...measureHead,
   async answers(asked) {
     const slots = withLast(
       asked.slots,

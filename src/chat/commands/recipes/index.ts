@@ -1,19 +1,14 @@
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import type { Command } from '../../command.ts';
 import { needsOf } from '../../need-words.ts';
-import { ALL_ROLES } from '../../roles.ts';
 import { unknownRecipe } from '../../unknown-recipe.ts';
 import { recipeCard } from './card.ts';
+import { recipesHead } from './head.ts';
 import { recipeList } from './list.ts';
 
 /** The recipes this kitchen has, all or those that serve a need; or one of them as a card. */
 export const recipes: Command = {
-  intent: 'recipes',
-  roles: ALL_ROLES,
-  help: {
-    line: 'the list, by kind or by need, or one recipe with its method',
-    examples: ['recipes', 'nut-free recipes', 'recipe for oat bars'],
-  },
+  ...recipesHead,
   async answers({ slots, kitchen, conversation }) {
     const { book } = kitchen;
     if (typeof slots.recipe !== 'string') return { answer: recipeList(book, slots) };

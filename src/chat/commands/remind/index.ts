@@ -1,9 +1,9 @@
 import type { Answered, Asked, Command } from '../../command.ts';
-import { KITCHEN_ROLES } from '../../roles.ts';
 import { slotText } from '../../slot-number.ts';
 import type { Slots } from '../../slots.ts';
 import { cancel, done, moveTo, take } from './act.ts';
 import { type Due, dueOf } from './due.ts';
+import { remindHead } from './head.ts';
 import { listReminders } from './list.ts';
 import { answerOf, type Room, roomOf } from './room.ts';
 import { setReminder } from './set.ts';
@@ -12,17 +12,7 @@ import { whichReminder } from './which.ts';
 const SNOOZE_WHEN = '+15min';
 
 export const remind: Command = {
-  intent: 'remind',
-  roles: KITCHEN_ROLES,
-  help: {
-    line: 'reminds the kitchen in time; who has it, done, snooze',
-    examples: [
-      'remind us thursday 3pm to soak dates',
-      'every monday 7:30 order milk',
-      'reminders',
-      'done R12',
-    ],
-  },
+  ...remindHead,
   async answers(asked: Asked): Promise<Answered> {
     const merged = withQuestion(asked);
     const room = roomOf(merged);

@@ -2,24 +2,19 @@ import { CONSUMER_HOT_MS, CONSUMER_MS, HOT_DAY_F } from '../../../kitchen/stock/
 import { recordServed, type TakenPieces } from '../../../kitchen/stock/record-taken.ts';
 import type { Answer } from '../../answer.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
-import { KITCHEN_ROLES } from '../../roles.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 import { settled, withQuestion } from '../../stock/merged.ts';
 import { itemsTaken, recipesTaken, takenData, takenLine } from '../../stock/taken.ts';
 import { whenDone } from '../../stock/when.ts';
 import { askWhichStock } from '../../stock/which.ts';
 import { clockText } from '../../stock/words.ts';
+import { servedHead } from './head.ts';
 import { takeOut } from './take-out.ts';
 import { undo } from './undo.ts';
 
 /** What was handed out, what was taken out of the fridge, and the undo of the last entry. */
 export const served: Command = {
-  intent: 'served',
-  roles: KITCHEN_ROLES,
-  help: {
-    line: 'logs what was handed out or taken out, first expired first; undo',
-    examples: ['served 12 oat bars', 'took out 12 oat bars at 14:00', 'undo'],
-  },
+  ...servedHead,
   answers(asked) {
     const whole = withQuestion(asked);
     if (whole.slots.undo === true) return undo(whole);

@@ -3,12 +3,12 @@ import { stockView } from '../../../kitchen/stock/view.ts';
 import type { Answer } from '../../answer.ts';
 import type { Asked, Command } from '../../command.ts';
 import { needsOf } from '../../need-words.ts';
-import { TEAM_ROLES } from '../../roles.ts';
 import { deskOf } from '../../stock/desk.ts';
 import { isPieceUnit, whichSaid } from '../../stock/which.ts';
 import { batchInfo } from './batch-info.ts';
 import { enough } from './enough.ts';
 import { expiring, low, mustThrowOut } from './filters.ts';
+import { stockHead } from './head.ts';
 import { byNeeds } from './needs.ts';
 import { overview, place, someStock } from './overview.ts';
 import { firstOutAnswer, shelfLife, useBy } from './use-by.ts';
@@ -16,19 +16,7 @@ import { weekAnswer } from './week.ts';
 
 /** What is there, until when, and what to do about it. */
 export const stock: Command = {
-  intent: 'stock',
-  roles: TEAM_ROLES,
-  help: {
-    line: 'what is there by use-by, what to use first, what to throw out; week summary',
-    examples: [
-      'stock',
-      'how many oat bars are left',
-      "what's in fridge b",
-      'enough for 30?',
-      'what are we low on',
-      'week summary',
-    ],
-  },
+  ...stockHead,
   async answers(asked) {
     const answer = await answerOf(asked);
     const { slots, conversation } = asked;

@@ -5,26 +5,17 @@ import type { Answered, Asked, Command } from '../../command.ts';
 import type { ConversationState } from '../../conversation.ts';
 import { findFood } from '../../find-food.ts';
 import { freeWords, needsOf } from '../../need-words.ts';
-import { ALL_ROLES } from '../../roles.ts';
 import { askWhichRecipe, isSeveral, recipesMeant } from '../../which-recipe.ts';
 import { allRecipesAnswer } from '../allergens/all-recipes.ts';
 import { generalAnswer } from './general.ts';
+import { swapHead } from './head.ts';
 import { linesMeant, requireLines } from './lines-meant.ts';
 import { offersAnswer } from './offers.ts';
 import { replacementAnswer } from './replacement.ts';
 
 /** Swaps by ingredient or by need, the whole recipe recomputed. Only the asker sees them: needs are personal. */
 export const swap: Command = {
-  intent: 'swap',
-  roles: ALL_ROLES,
-  help: {
-    line: 'a swap for an ingredient or a need, with its amounts, macros and allergens',
-    examples: [
-      'out of milk',
-      'nut-free version of the oat bars',
-      'almond butter instead of pb in the oat bars',
-    ],
-  },
+  ...swapHead,
   async answers(said) {
     const asked = withWhatWasOut(said);
     const needs = needsOf(asked.slots.avoid);

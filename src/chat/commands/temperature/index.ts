@@ -1,7 +1,7 @@
 import type { Answered, Asked, Command } from '../../command.ts';
-import { KITCHEN_ROLES } from '../../roles.ts';
 import { withQuestion } from '../../stock/merged.ts';
 import { cooling, receiving } from './cooling.ts';
+import { temperatureHead } from './head.ts';
 import { limits } from './limits.ts';
 import { temperatureLog } from './log.ts';
 import { powerOutage } from './power.ts';
@@ -10,18 +10,7 @@ import { timeOut } from './time-out.ts';
 
 /** Readings logged and judged by the model code's limits; it never says that food is fit to serve. */
 export const temperature: Command = {
-  intent: 'temperature',
-  roles: KITCHEN_ROLES,
-  help: {
-    line: 'logs a reading and says what to do now; the log as a file',
-    examples: [
-      'fridge a 38F',
-      'fridge b 44F moved all to fridge a',
-      'cooling 78F after 2 hours',
-      'power out 3 hours',
-      'temperature log',
-    ],
-  },
+  ...temperatureHead,
   answers: (asked) => route(withQuestion(asked)),
 };
 

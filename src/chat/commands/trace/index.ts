@@ -4,22 +4,17 @@ import type { Batch } from '../../../kitchen/stock/ledger.ts';
 import { sayDate } from '../../../kitchen/time/zone.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
-import { KITCHEN_ROLES } from '../../roles.ts';
 import { deskOf } from '../../stock/desk.ts';
 import { lotsLine, storyData, storyLine } from '../../stock/story.ts';
 import { pastDay } from '../../stock/when.ts';
 import { batchCalled, codeSaid } from '../../stock/which.ts';
 import { askWhichRecipe, recipeMeant } from '../../which-recipe.ts';
+import { traceHead } from './head.ts';
 import { labelAnswer } from './label.ts';
 
 /** From a maker's lot to our batches, from a batch to its lots; and the label of a batch. */
 export const trace: Command = {
-  intent: 'trace',
-  roles: KITCHEN_ROLES,
-  help: {
-    line: 'from a product lot to the batches it went into, and back; labels',
-    examples: ['trace lot HW2604A', 'trace oat bars tuesday', 'label B1'],
-  },
+  ...traceHead,
   async answers(asked) {
     const desk = deskOf(asked);
     const code = codeSaid(asked.slots);

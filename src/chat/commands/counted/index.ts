@@ -1,21 +1,16 @@
-import { type Counted, recordCounted } from '../../kitchen/stock/record-counted.ts';
-import { Problem } from '../../nutrition/problem.ts';
-import type { Answered, Asked, Command } from '../command.ts';
-import { KITCHEN_ROLES } from '../roles.ts';
-import { deskOf, doingOf } from '../stock/desk.ts';
-import { settled, withQuestion } from '../stock/merged.ts';
-import { whenDone } from '../stock/when.ts';
-import { askWhichStock, oneRecipe, whichSaid } from '../stock/which.ts';
-import { piecesOf } from '../stock/words.ts';
+import { type Counted, recordCounted } from '../../../kitchen/stock/record-counted.ts';
+import { Problem } from '../../../nutrition/problem.ts';
+import type { Answered, Asked, Command } from '../../command.ts';
+import { deskOf, doingOf } from '../../stock/desk.ts';
+import { settled, withQuestion } from '../../stock/merged.ts';
+import { whenDone } from '../../stock/when.ts';
+import { askWhichStock, oneRecipe, whichSaid } from '../../stock/which.ts';
+import { piecesOf } from '../../stock/words.ts';
+import { countedHead } from './head.ts';
 
 /** Puts the stock right by a count made by hand. */
 export const counted: Command = {
-  intent: 'counted',
-  roles: KITCHEN_ROLES,
-  help: {
-    line: 'corrects the count to what is there',
-    examples: ['counted 25 oat bars', 'counted 8 oat bars in fridge b'],
-  },
+  ...countedHead,
   answers: (asked) => log(withQuestion(asked)),
 };
 

@@ -1,23 +1,18 @@
-import { matches, type Which } from '../../kitchen/stock/choose.ts';
-import type { Desk } from '../../kitchen/stock/desk.ts';
-import { recordTossed, recordTossedExpired, type TakenPieces } from '../../kitchen/stock/record-taken.ts';
-import { mustGo } from '../../kitchen/stock/usable.ts';
-import type { Answered, Asked, Command } from '../command.ts';
-import { KITCHEN_ROLES } from '../roles.ts';
-import { deskOf, doingOf } from '../stock/desk.ts';
-import { settled, withQuestion } from '../stock/merged.ts';
-import { itemsTaken, recipesTaken, takenData, takenLine } from '../stock/taken.ts';
-import { whenDone } from '../stock/when.ts';
-import { askWhichStock, whichSaid } from '../stock/which.ts';
+import { matches, type Which } from '../../../kitchen/stock/choose.ts';
+import type { Desk } from '../../../kitchen/stock/desk.ts';
+import { recordTossed, recordTossedExpired, type TakenPieces } from '../../../kitchen/stock/record-taken.ts';
+import { mustGo } from '../../../kitchen/stock/usable.ts';
+import type { Answered, Asked, Command } from '../../command.ts';
+import { deskOf, doingOf } from '../../stock/desk.ts';
+import { settled, withQuestion } from '../../stock/merged.ts';
+import { itemsTaken, recipesTaken, takenData, takenLine } from '../../stock/taken.ts';
+import { whenDone } from '../../stock/when.ts';
+import { askWhichStock, whichSaid } from '../../stock/which.ts';
+import { tossedHead } from './head.ts';
 
 /** What was thrown out, and why. */
 export const tossed: Command = {
-  intent: 'tossed',
-  roles: KITCHEN_ROLES,
-  help: {
-    line: 'logs what was thrown out, and why',
-    examples: ['tossed 3 oat bars (dropped)', 'toss everything expired', 'tossed batch B3'],
-  },
+  ...tossedHead,
   answers: (asked) => log(withQuestion(asked)),
 };
 

@@ -1,0 +1,16 @@
+import type { CommandHead } from '../../command.ts';
+import { ALL_ROLES } from '../../roles.ts';
+
+/** Who may ask it and how help explains it. */
+export const swapHead: CommandHead = {
+  intent: 'swap',
+  roles: ALL_ROLES,
+  help: {
+    line: 'a swap for an ingredient or a need, with its amounts, macros and allergens',
+    examples: [
+      'out of milk',
+      'nut-free version of the oat bars',
+      'almond butter instead of pb in the oat bars',
+    ],
+  },
+};
