@@ -1,0 +1,63 @@
+import { describe, expect, test } from 'vitest';
+import { loadBook } from '../../src/book/load-book.ts';
+import { INTENTS } from '../../src/chat/slots.ts';
+import { type ScoredPhrase, scoreBlindPhrases } from '../helpers/blind-phrases.ts';
+
+const book = loadBook([new URL('../../recipes', import.meta.url).pathname]);
+const scored = scoreBlindPhrases(book, Date.parse('2026-11-25T10:00:00-06:00'));
+
+const URGENT = new Set(['emergency', 'medical']);
+const about = (intent: string) => scored.filter((phrase) => phrase.intents[0] === intent);
+
+function tally(phrases: readonly ScoredPhrase[]) {
+  const slots = phrases.reduce((total, phrase) => total + Object.keys(phrase.slots).length, 0);
+  const wrong = phrases.reduce((total, phrase) => total + phrase.wrongSlots.length, 0);
+  const right = phrases.filter((phrase) => phrase.isIntentRight).length;
+  return { phrases: phrases.length, right, slots, filled: slots - wrong };
+}
+
+const scoreLine = (name: string, { phrases, right, slots, filled }: ReturnType<typeof tally>) =>
+  `${name.padEnd(12)} intents ${right}/${phrases} slots ${filled}/${slots}`;
+
+function describeMiss({ say, intents, reading, slots, wrongSlots }: ScoredPhrase): string {
+  const wrong = wrongSlots.map(
+    (name) => `${name} ${JSON.stringify(reading.slots[name])}, not ${JSON.stringify(slots[name])}`,
+  );
+  return `${say} -> ${reading.intent}, asked as ${intents.join(' or ')}; ${wrong.join('; ')}`;
+}
+
+describe('reading requests written without having seen the reader', () => {
+  const misses = scored.filter((phrase) => !phrase.isIntentRight || phrase.wrongSlots.length > 0);
+  const report = [
+    ...INTENTS.map((intent) => scoreLine(intent, tally(about(intent)))),
+    scoreLine('all', tally(scored)),
+    ...misses.map(describeMiss),
+  ].join('\n');
+  if (process.env.PHRASES_REPORT) process.stdout.write(`${report}\n`);
+
+  test('every intent is asked at least 10 times', () => {
+    const asked = (intent: string) => scored.filter((phrase) => phrase.intents.includes(intent)).length;
+    expect(INTENTS.filter((intent) => asked(intent) < 10)).toEqual([]);
+  });
+
+  test('at least 90 in 100 intents are right', () => {
+    const { right, phrases } = tally(scored);
+    expect(right / phrases, report).toBeGreaterThanOrEqual(0.9);
+  });
+
+  test('at least 80 in 100 of the slots expected hold the value expected', () => {
+    const { filled, slots } = tally(scored);
+    expect(filled / slots, report).toBeGreaterThanOrEqual(0.8);
+  });
+
+  test('no emergency and no medical request is taken for anything else', () => {
+    const urgent = scored.filter((phrase) => URGENT.has(phrase.intents[0] ?? ''));
+    expect(urgent.filter((phrase) => !phrase.isIntentRight).map((phrase) => phrase.say)).toEqual([]);
+  });
+
+  test('nothing else is taken for an emergency', () => {
+    const calm = scored.filter((phrase) => !phrase.intents.includes('emergency'));
+    const alarmed = calm.filter((phrase) => phrase.reading.intent === 'emergency');
+    expect(alarmed.map((phrase) => phrase.say)).toEqual([]);
+  });
+});
