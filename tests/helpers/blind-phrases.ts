@@ -31,7 +31,8 @@ const folder = new URL('../chat/blind/', import.meta.url);
 export function scoreBlindPhrases(book: Book, nowMs: number): ScoredPhrase[] {
   return loadBlindPhrases().map((phrase) => {
     const intents = typeof phrase.intent === 'string' ? [phrase.intent] : phrase.intent;
-    const last = phrase.after === undefined ? undefined : read(phrase.after, { book, conversation: {}, nowMs });
+    const last =
+      phrase.after === undefined ? undefined : read(phrase.after, { book, conversation: {}, nowMs });
     const reading = read(phrase.say, { book, conversation: last ? { last } : {}, nowMs });
     const wrongSlots = Object.entries(phrase.slots)
       .filter(([name, value]) => !isAsSaid(value, reading.slots[name], book))
