@@ -1,11 +1,13 @@
 import type { Book } from '../../nutrition/book.ts';
 import type { ConversationState } from '../conversation.ts';
-import type { Reading, Slots, SlotValue } from '../slots.ts';
-import { choose } from './choose.ts';
+import type { Intent, Reading, Slots, SlotValue } from '../slots.ts';
+import { choose, readerOf } from './choose.ts';
+import { toldEntry } from './firm-signs.ts';
 import { followUp } from './follow-up.ts';
 import { emergencyTopic } from './intents/emergency.ts';
 import { medicalTopic } from './intents/medical.ts';
-import { lex } from './lexed.ts';
+import { type Lexed, lex } from './lexed.ts';
+import { secondLook } from './second-look.ts';
 
 export interface ReadingContext {
   readonly book: Book;
@@ -24,13 +26,19 @@ export function read(text: string, context: ReadingContext): Reading {
   if (emergency !== undefined) return { intent: 'emergency', slots: { topic: emergency } };
   const medical = medicalTopic(lexed);
   if (medical !== undefined) return { intent: 'medical', slots: { topic: medical } };
+  const told = toldEntry(lexed);
+  if (told !== undefined) return asked(told, lexed);
   const chosen = choose(lexed);
   const reading =
     followUp(lexed, context.conversation, chosen) ??
     (chosen ? { intent: chosen.reader.intent, slots: chosen.reader.slots(lexed) } : undefined);
-  return reading
-    ? { intent: reading.intent, slots: saidOnly(reading.slots) }
-    : { intent: 'unknown', slots: {} };
+  if (!reading) return asked(secondLook(lexed) ?? 'unknown', lexed);
+  return { intent: reading.intent, slots: saidOnly(reading.slots) };
+}
+
+/** The reading of a request whose intent is settled. */
+function asked(intent: Intent, lexed: Lexed): Reading {
+  return { intent, slots: saidOnly(readerOf(intent)?.slots(lexed) ?? {}) };
 }
 
 /** Only what was said: no empty slots. */

@@ -13,7 +13,7 @@ const TRIGGERS: ReadonlySet<string> = new Set(
   respirar ahogando emergencia ayuda alergia alergica alergico stung sting bee wake waking woke awake stuck cough coughing foaming shaking shock electrocuted
   drowning drowned unwell paralyzed numb drooling slurring slurred head neck end ending life goodbye worthless itchy itching burned burn burns fire gas
   vomiting vomit throwing puking puke rash flushed floor falling fell hands knife spurting stopped epis jab penned auto cpr defibrillator aed cardiac reacts bleach sanitizer degreaser cleaner
-  benadryl antihistamine inhaler asthma talk speak hospital er anymore allergy allergies air ground down moving sense overheated overheating reason point disappear vanish took accidentally accident mistake spots wrong everything exist fingers finger burnt eyes eye limp answering opening temp delirious disoriented incoherent rolled roll`.split(
+  weird funny fuzzy puffing choaking choak benadryl antihistamine inhaler asthma talk speak hospital er anymore allergy allergies air ground down moving sense overheated overheating reason point disappear vanish took accidentally accident mistake spots wrong everything exist fingers finger burnt eyes eye limp answering opening temp delirious disoriented incoherent rolled roll`.split(
     /\s+/,
   ),
 );
@@ -61,6 +61,18 @@ const SIGNS: Signs = [
     / (?:swell\w*|swollen|puffy|blue|tingly) (?:[a-z]+ ){0,3}(?:lips?|tongue|tounge|face|mouth|eyes?|eyelids?) /,
     'allergic_reaction',
   ],
+  [
+    / (?:tongue|tounge|lips?|mouth|throat|face) (?:[a-z]+ ){0,3}(?:weird|funny|fuzzy|fat|thick|burning|puffing|huge|heavy) /,
+    'allergic_reaction',
+  ],
+  [
+    new RegExp(
+      ` (?:ate|eaten|eating|swallowed|had|given) (?:[a-z]+ ){0,3}${ALLERGEN} (?:[a-z]+ ){0,3}(?:accident|mistake|accidentally|accidently) `,
+    ),
+    'allergic_reaction',
+  ],
+  [/ hot .*(?:vomit\w*|throwing up|confus\w*|(?:doesnt|dont) know where) /, 'heat_illness'],
+  [/ (?:choaking|choakin|choak|chokeing|choaked) /, 'choking'],
   [/ (?:hives?|welts) /, 'allergic_reaction'],
   [/ (?:anaphyla\w*|anafil\w*|anaphil\w*|anafyl\w*) /, 'allergic_reaction'],
   [
@@ -301,7 +313,7 @@ const SIGNS: Signs = [
 
 /** Words that keep their everyday meaning though a sign fits. */
 const EVERYDAY =
-  / (?:choke|choked|choking) (?:down|it down) | (?:choking|choke) (?:up|artist) (?:in|at|on) (?:the )?(?:game|free throws) /;
+  / (?:mixer|machine|blender|processor|disposal|oven) (?:[a-z]+ ){0,3}(?:choking|choked|chokes|gagging) | on fire (?:this season|lately|rn|right now lol|today lol) | with an? (?:epi ?pen|auto ?injector) .*(?:which|what) (?:[a-z]+ ){0,3}(?:can|could|may) | (?:choke|choked|choking) (?:down|it down) | (?:choking|choke) (?:up|artist) (?:in|at|on) (?:the )?(?:game|free throws) /;
 
 /** The kind of emergency that is told of, if any. Wins over every other reading. */
 export function emergencyTopic({ said }: Lexed): string | undefined {
@@ -313,7 +325,7 @@ export function emergencyTopic({ said }: Lexed): string | undefined {
 
 function mentions(said: string): boolean {
   for (const word of said.split(' ')) if (TRIGGERS.has(word)) return true;
-  return /chock|siez|anaf|anaph|breat|throa|chok|swel|seiz|suicid|collap|overdo|electroc|unconsc|convuls|faint|drown|heimlich|hypo|bleed|poison|kms|unalive|welts/.test(
+  return /chock|choak|siez|anaf|anaph|breat|throa|chok|swel|seiz|suicid|collap|overdo|electroc|unconsc|convuls|faint|drown|heimlich|hypo|bleed|poison|kms|unalive|welts/.test(
     said,
   );
 }

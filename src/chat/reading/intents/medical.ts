@@ -5,7 +5,7 @@ type Signs = readonly (readonly [pattern: RegExp, topic: MedicalTopic])[];
 
 /** Parts of words that make the signs below worth reading. */
 const TRIGGER =
-  /weight|lose|losing|lean|skinny|thin|fat|cut to|drop|diet|period|cycle|dizzy|light ?head|faint|fractur|injur|hurt|pain|ache|sore|sprain|torn|tear|acl|surger|lab|blood|ferritin|iron|anemi|vitamin|throw|threw|puke|purg|binge|bing|vomit|skip|meals|disorder|anorex|bulimi|orthorex|body|ibuprofen|advil|tylenol|med|meds|drug|pill|antibio|antidep|prednis|inhal|dose|dosage|dosing|how much|how many|insulin|diabet|sugar|concus|head|pregnan|nursing|breastfe|celiac|coeliac|intoleran|stomach|rash|diarr|poison|tired|fatigue|cold|calorie|acl|mri|xray|x ray|scan|scared|afraid|guilt|laxativ|sauna|weigh|heart|fast|kidney|liver|cholest|pressure|depress|anxi|stress|sad|birth|diagnos|symptom|red s|reds|eating|urine|pee|doctor|prescri|sick|fever|flu|covid|nause|constip|bloat|cramp|migraine|headache|asthma|eczema|thyroid|hormone|testoster|cortisol|swollen|swelling|wound|infect|heal|rehab|allerg|bmi|underweight|overweight|obes|bulk|muscle|gain|shred|rip|tone|abs|starv|hungry|restrict|count|amenorr|pcos|adhd|vyvans|adderall|accutan|steroid|sick|ill|insomnia|sleep|therap|counsel|crohn|colitis|ibs|reflux|gerd|ulcer|hernia|bone|density|low energy|underfuel|energy avail|amenor|self|dehydrat|iv|tingl|numb|cough|throat|virus|mono|eat nothing|not eating|stopped eating|hate|ugly|gross|disgust|swell|bruise|burn|cut my|finger|stitches|tetanus|test result|results|supposed to take|shed|pound|kilo|slim|get down|broke|only eat|caffeine|creatine|melatonin|magnesium|zinc|omega|supplement/;
+  /deserve|pulled|strain|tweak|rolled|twist|heavy|let myself|allow myself|warfarin|thinner|statin|metformin|coumadin|zoloft|lexapro|prozac|lithium|a day|per day|fattening|should i take|weight|lose|losing|lean|skinny|thin|fat|cut to|drop|diet|period|cycle|dizzy|light ?head|faint|fractur|injur|hurt|pain|ache|sore|sprain|torn|tear|acl|surger|lab|blood|ferritin|iron|anemi|vitamin|throw|threw|puke|purg|binge|bing|vomit|skip|meals|disorder|anorex|bulimi|orthorex|body|ibuprofen|advil|tylenol|med|meds|drug|pill|antibio|antidep|prednis|inhal|dose|dosage|dosing|how much|how many|insulin|diabet|sugar|concus|head|pregnan|nursing|breastfe|celiac|coeliac|intoleran|stomach|rash|diarr|poison|tired|fatigue|cold|calorie|acl|mri|xray|x ray|scan|scared|afraid|guilt|laxativ|sauna|weigh|heart|fast|kidney|liver|cholest|pressure|depress|anxi|stress|sad|birth|diagnos|symptom|red s|reds|eating|urine|pee|doctor|prescri|sick|fever|flu|covid|nause|constip|bloat|cramp|migraine|headache|asthma|eczema|thyroid|hormone|testoster|cortisol|swollen|swelling|wound|infect|heal|rehab|allerg|bmi|underweight|overweight|obes|bulk|muscle|gain|shred|rip|tone|abs|starv|hungry|restrict|count|amenorr|pcos|adhd|vyvans|adderall|accutan|steroid|sick|ill|insomnia|sleep|therap|counsel|crohn|colitis|ibs|reflux|gerd|ulcer|hernia|bone|density|low energy|underfuel|energy avail|amenor|self|dehydrat|iv|tingl|numb|cough|throat|virus|mono|eat nothing|not eating|stopped eating|hate|ugly|gross|disgust|swell|bruise|burn|cut my|finger|stitches|tetanus|test result|results|supposed to take|shed|pound|kilo|slim|get down|broke|only eat|caffeine|creatine|melatonin|magnesium|zinc|omega|supplement/;
 
 const BODY =
   '(?:knee|ankle|hip|back|shoulder|shin|hamstring|foot|feet|leg|calf|quad|groin|wrist|elbow|neck|stomach|tummy|belly|head|arm|hand|finger|toe|muscle|muscles|achilles|joint|joints|rib|ribs|tooth|ear|throat|gut|abdomen|thigh|thumb|heel)';
@@ -14,6 +14,43 @@ const DOSED =
 
 /** Questions for the physician, the dietitian in person or the athletic trainer. Errs toward handing over. */
 const SIGNS: Signs = [
+  [
+    / deserve (?:to )?(?:eat|food|a meal|dinner|lunch|breakfast) | (?:dont|doesnt) deserve to /,
+    'disordered_eating',
+  ],
+  [
+    / (?:let|allow|letting|allowing) (?:myself|herself|himself) (?:to )?(?:only )?(?:have|eat) /,
+    'disordered_eating',
+  ],
+  [
+    / (?:havent|hasnt|not|didnt) (?:been )?(?:eaten|eat|eating) (?:[a-z0-9]+ ){0,5}(?:days?|week) /,
+    'disordered_eating',
+  ],
+  [
+    / (?:skipped|skipping|skip) (?:[a-z]+ ){0,3}(?:breakfast|lunch|dinner|meals?) (?!line|prep|bars?)/,
+    'low_energy',
+  ],
+  [/ \d{3,4} (?:calories|calorie|kcals?|cals?) (?:a|per|each) day /, 'weight_loss'],
+  [
+    / (?:be|get|getting|look|looking|become|am i|im|i am|feel) (?:more |so |too |really |much )*(?:thin|thinner|skinny|skinnier|heavy|slim|slimmer|leaner|chubby) /,
+    'weight_loss',
+  ],
+  [/ (?:fattening|least fattening|slimming) /, 'weight_loss'],
+  [
+    new RegExp(
+      ` (?:pulled|strained|tweaked|rolled|twisted|tore|popped|jammed) (?:my|his|her|a|the) (?:[a-z]+ )?${BODY} `,
+    ),
+    'injury',
+  ],
+  [
+    / (?:take|taking|takes|am on|im on) (?:[a-z]+ )?(?:warfarin|blood thinners?|statins?|metformin|coumadin|zoloft|lexapro|prozac|lithium|levothyroxine) /,
+    'dosing',
+  ],
+  [new RegExp(` how many (?:mg|milligrams|grams|g|pills|tablets|scoops) (?:of )?${DOSED} `), 'dosing'],
+  [
+    / should (?:i|he|she|we|they|athletes) (?:be )?(?:take|taking|start) (?:an? |some |my )?(?:iron|zinc|magnesium|calcium|vitamin [a-z0-9]+|salt|caffeine|melatonin) (?:pills?|tablets?|supplements?) /,
+    'dosing',
+  ],
   [
     / (?:throw|throwing|threw|thrown|throws) (?:it |them |everything |all |food |that |this |my )*up (?!the|a |some|on|to|for)/,
     'disordered_eating',
@@ -256,7 +293,7 @@ const SIGNS: Signs = [
 
 /** Everyday sentences of a kitchen that a sign would fit. */
 const EVERYDAY =
-  / (?:weight of (?:each|every|a|the|one|\d+)|cut weight of (?:each|every|the)|piece weight|drop \d+ lbs? (?:of )?(?:oats|flour)|cooking period|growth period) /;
+  / (?:(?:lost|lose|losing) weight (?:[a-z]+ ){0,3}(?:apples?|oats|fruit|dough|mix|bars?|peeling|baking)|weight of (?:each|every|a|the|one|\d+)|cut weight of (?:each|every|the)|piece weight|drop \d+ lbs? (?:of )?(?:oats|flour)|cooking period|growth period) /;
 /** Questions about a food for people with a condition are allergen questions. */
 const FOR_FOOD =
   / (?:is|are|does) (?:the |this |these |our )?[a-z ]{0,30}(?:celiac|coeliac|diabetic) (?:safe|friendly|ok) /;
