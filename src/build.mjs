@@ -2,7 +2,7 @@
 import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { build } from 'esbuild';
 
-const entryPoints = { main: 'src/main.ts', 'pack-book': 'src/book/pack-book.ts' };
+const entryPoints = { main: 'src/main.ts', 'pack-book': 'src/pack-book.ts' };
 if (existsSync('tests/bench/main.ts')) entryPoints.bench = 'tests/bench/main.ts';
 
 const { metafile } = await build({

@@ -19,6 +19,13 @@ interface BookImage {
   readonly foods: readonly Food[];
   readonly recipes: readonly Recipe[];
   readonly problems: Book['problems'];
+  readonly beside: unknown;
+}
+
+/** A book from its image, with what the build packed beside it: made from the same book, read by whoever made it. */
+export interface PackedBook {
+  readonly book: Book;
+  readonly beside: unknown;
 }
 
 /** Names and contents of all files of a kitchen folder as one hash. */
@@ -57,7 +64,12 @@ const asciiJson = (value: unknown): string =>
   );
 
 /** Writes the book of one folder where `readBookImage` finds it. */
-export function writeBookImage(book: Book, directory: string, file: string, nowMs = Date.now()): void {
+export function writeBookImage(
+  { book, beside }: PackedBook,
+  directory: string,
+  file: string,
+  nowMs = Date.now(),
+): void {
   const image = {
     fingerprint: folderFingerprint(directory),
     untouched: folderState(directory, nowMs),
@@ -65,23 +77,25 @@ export function writeBookImage(book: Book, directory: string, file: string, nowM
     foods: [...book.foods.values()],
     recipes: [...book.recipes.values()],
     problems: book.problems,
+    beside,
   };
   writeFileSync(file, asciiJson(image));
 }
 
 /** The book of a folder from its image; `undefined` when there is none or the folder has changed since. */
-export function readBookImage(directory: string, file: string): Book | undefined {
+export function readBookImage(directory: string, file: string): PackedBook | undefined {
   try {
     const image = JSON.parse(readFileSync(file, 'latin1')) as BookImage;
     const isCurrent =
       image.untouched === folderState(directory) || image.fingerprint === folderFingerprint(directory);
     if (!isCurrent) return undefined;
-    return {
+    const book: Book = {
       settings: { ...image.settings, par: new Map(image.settings.par) },
       foods: new Map(image.foods.map((food) => [food.id, food])),
       recipes: new Map(image.recipes.map((recipe) => [recipe.id, recipe])),
       problems: image.problems,
     };
+    return { book, beside: image.beside };
   } catch {
     // An image is a copy; whatever is wrong with it, the folder itself is still there to be read.
     return undefined;

@@ -187,25 +187,26 @@ describe('the image the build leaves', () => {
 
   test('gives the same book as the folder', () => {
     const book = loadBook([BUILT_IN]);
-    writeBookImage(book, BUILT_IN, image);
+    writeBookImage({ book, beside: ['words'] }, BUILT_IN, image);
     const again = readBookImage(BUILT_IN, image);
-    expect(again).toEqual(book);
+    expect(again).toEqual({ book, beside: ['words'] });
   });
 
   test('is not used when the folder has changed since', async () => {
-    writeBookImage(loadBook([BUILT_IN]), BUILT_IN, image);
+    writeBookImage({ book: loadBook([BUILT_IN]), beside: undefined }, BUILT_IN, image);
     expect(readBookImage(folder, image)).toBeUndefined();
     const before = folderFingerprint(folder);
     writeFileSync(join(folder, 'cards/house.yaml'), RIGHT.replace('10', '11'));
     expect(folderFingerprint(folder)).not.toBe(before);
-    expect((await openBook([folder], image)).problems.length).toBeGreaterThan(0);
+    expect((await openBook([folder], image)).book.problems.length).toBeGreaterThan(0);
   });
 
   test('is used again when files were only copied or touched, and not when a change kept size and time', () => {
     const card = join(folder, 'cards/house.yaml');
     const long = new Date('2026-01-01T12:00:00Z');
     utimesSync(card, long, long);
-    writeBookImage(loadBook([BUILT_IN, folder]), folder, image, Date.now() + 60_000);
+    const book = loadBook([BUILT_IN, folder]);
+    writeBookImage({ book, beside: undefined }, folder, image, Date.now() + 60_000);
     utimesSync(card, new Date('2026-02-01T12:00:00Z'), long);
     expect(readBookImage(folder, image)).toBeDefined();
     const text = readFileSync(card, 'utf8');

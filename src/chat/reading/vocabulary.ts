@@ -1,16 +1,8 @@
 import type { Book } from '../../nutrition/book.ts';
-import { NUTRIENTS } from '../../nutrition/nutrients.ts';
 import type { Meaning } from './atoms.ts';
-import { ruleWords } from './rule-words.ts';
 import { type Corrector, createCorrector } from './spelling.ts';
-import { stem, stems, words } from './stem.ts';
-import { COMMON_WORDS } from './vocabulary/common-words.ts';
-import { CUE_WORDS } from './vocabulary/cue-words.ts';
-import { DAY_WORDS, DURATION_UNITS, MONTHS } from './vocabulary/days.ts';
-import { ALLERGEN_NOUNS, NEED_PHRASES, NOT_FOODS } from './vocabulary/needs.ts';
-import { FACTOR_WORDS, MULTIPLES, NUMBER_WORDS, PARTS } from './vocabulary/numbers.ts';
-import { DISHES, FOODS, LOCATIONS, PANS, PIECES, SPORTS, SUPPLEMENTS } from './vocabulary/things.ts';
-import { UNIT_SPELLINGS } from './vocabulary/units.ts';
+import { stems, words } from './stem.ts';
+import { compileWords } from './vocabulary/compile-words.ts';
 
 export interface Phrase {
   readonly stems: readonly string[];
@@ -29,141 +21,34 @@ export interface Vocabulary {
   resolveRecipe(text: string): string | undefined;
 }
 
+/** What a vocabulary is made from, plain data: the build packs it beside the book. */
+export interface WordTable {
+  readonly phrases: readonly (readonly [first: string, row: readonly Phrase[]])[];
+  /** Words that are no misspelling. */
+  readonly known: readonly string[];
+  /** Words that a misspelled one is put right toward. */
+  readonly targets: readonly string[];
+}
+
 const compiled = new WeakMap<Book, Vocabulary>();
 
 /** The vocabulary of a kitchen's book, compiled once for each book. */
-export function vocabularyOf(book: Book): Vocabulary {
-  const before = compiled.get(book);
-  if (before) return before;
-  const vocabulary = compile(book);
-  compiled.set(book, vocabulary);
-  return vocabulary;
-}
+export const vocabularyOf = (book: Book): Vocabulary =>
+  compiled.get(book) ?? useWords(book, compileWords(book));
 
-function compile(book: Book): Vocabulary {
-  const phrases = new Map<string, Phrase[]>();
-  const taken = new Set<string>();
-  const known = new Set<string>([...COMMON_WORDS, ...ruleWords()]);
-  const targets: string[] = [...CUE_WORDS];
-  const add = (text: string, meaning: Meaning) => {
-    const said = words(text);
-    const forms = said.map(stem);
-    const [first] = forms;
-    const phrase = forms.join(' ');
-    if (first === undefined || taken.has(phrase) || (meaning.sym === 'F' && endsInNeed(forms))) return;
-    taken.add(phrase);
-    const row = phrases.get(first);
-    if (row) row.push({ stems: forms, meaning });
-    else phrases.set(first, [{ stems: forms, meaning }]);
-    for (const word of said) known.add(word);
-    for (const form of forms) known.add(form);
-    targets.push(...said);
-  };
-  addKitchen(book, add);
-  addGeneral(add);
-  for (const row of phrases.values()) row.sort((a, b) => b.stems.length - a.stems.length);
-  for (const word of [...CUE_WORDS, ...DAY_WORDS.keys(), ...MONTHS, ...DURATION_UNITS.keys()])
-    known.add(word);
-  for (const table of [NUMBER_WORDS, MULTIPLES, PARTS, FACTOR_WORDS])
-    for (const word of table.keys()) known.add(word);
-  return {
-    phrases,
+/** Reads messages to this book's kitchen with words that were compiled from the same book before. */
+export function useWords(book: Book, table: WordTable): Vocabulary {
+  const known = new Set(table.known);
+  const vocabulary = {
+    phrases: new Map(table.phrases),
     known,
-    correct: createCorrector(known, targets),
+    correct: createCorrector(known, table.targets),
     locations: locationsOf(book),
     resolveRecipe: recipeResolver(book),
   };
+  compiled.set(book, vocabulary);
+  return vocabulary;
 }
-
-type Add = (text: string, meaning: Meaning) => void;
-
-/** What the kitchen itself names comes first: its own word wins over a general one. */
-function addKitchen(book: Book, add: Add): void {
-  addPieces(book, add);
-  for (const recipe of book.recipes.values())
-    for (const name of [recipe.title, recipe.id, ...recipe.aliases])
-      add(name, { sym: 'R', id: recipe.id, needs: needsInName(name) });
-  for (const { id, name } of book.settings.locations)
-    for (const text of [name, id]) add(text, { sym: 'L', id });
-  for (const pan of book.settings.pans)
-    for (const text of [pan.name, pan.id]) add(text, { sym: 'X', id: pan.id });
-  for (const [needs, phrases] of NEED_PHRASES) for (const phrase of phrases) add(phrase, { sym: 'A', needs });
-  for (const { name, spellings } of NUTRIENTS)
-    for (const spelling of [name, ...spellings])
-      if (spelling.length > 2 && !NOT_NUTRIENTS.has(spelling)) add(spelling, { sym: 'M', id: name });
-  for (const noun of NOT_FOODS) add(noun, { sym: 'V' });
-  for (const [id, spellings] of Object.entries(SUPPLEMENTS))
-    for (const text of spellings) add(text, { sym: 'Y', id });
-  for (const food of book.foods.values())
-    for (const name of [food.name, food.id, ...food.aliases])
-      if (!TOO_SHORT.test(name)) add(name, { sym: 'F', id: food.id });
-}
-
-/** "Muffins" is a piece and, where one recipe answers to it, that recipe; "bars" and "bites" are any of them. */
-function addPieces(book: Book, add: Add): void {
-  const answering = new Map<string, string>();
-  for (const recipe of book.recipes.values())
-    for (const alias of recipe.aliases) answering.set(stems(alias).join(' '), recipe.id);
-  for (const [piece, spellings] of Object.entries(PIECES)) {
-    for (const text of spellings) {
-      const id = ANY_DISH.has(piece) ? undefined : answering.get(stems(text).join(' '));
-      add(text, { sym: 'P', unit: piece, id });
-    }
-  }
-}
-
-const ANY_DISH: ReadonlySet<string> = new Set(['bar', 'bite', 'ball', 'piece', 'serving', 'snack', 'person']);
-
-function addGeneral(add: Add): void {
-  for (const text of DISHES) add(text, { sym: 'R' });
-  for (const text of LOCATIONS) add(text, { sym: 'L' });
-  for (const [id, spellings] of Object.entries(PANS))
-    for (const text of spellings) add(text, { sym: 'X', id });
-  for (const [unit, spellings] of Object.entries(UNIT_SPELLINGS))
-    for (const text of spellings.split(', ')) add(text, { sym: 'U', unit });
-  for (const text of FOODS) add(text, { sym: 'F' });
-  for (const [, nouns] of ALLERGEN_NOUNS) for (const noun of nouns) add(noun, { sym: 'V' });
-  for (const [id, spellings] of Object.entries(SPORTS))
-    for (const text of spellings) add(text, { sym: 'S', id });
-}
-
-/** Need phrases in their one form, made once: every name of every food is held against them. */
-const NEED_FORMS = NEED_PHRASES.map(
-  ([needs, phrases]) => [needs, phrases.map((phrase) => stems(phrase).join(' '))] as const,
-);
-const ALL_NEED_FORMS: ReadonlySet<string> = new Set(NEED_FORMS.flatMap(([, forms]) => forms));
-const LAST_OF_NEEDS: ReadonlySet<string> = new Set(
-  [...ALL_NEED_FORMS].map((form) => form.slice(form.lastIndexOf(' ') + 1)),
-);
-
-/** "Oats gluten free" is a question more often than a name. */
-const endsInNeed = (forms: readonly string[]): boolean =>
-  LAST_OF_NEEDS.has(forms.at(-1) ?? '') &&
-  forms.some((_, from) => from > 0 && ALL_NEED_FORMS.has(forms.slice(from).join(' ')));
-
-const FIRST_OF_NEEDS: ReadonlySet<string> = new Set(
-  [...ALL_NEED_FORMS].map((form) => form.split(' ', 1)[0] ?? form),
-);
-
-/** A name such as "nut-free bars" also says a need. */
-const needsInName = (name: string): Meaning['needs'] => {
-  const said = stems(name);
-  if (!FIRST_OF_NEEDS.has(said[0] ?? '')) return undefined;
-  const start = said.join(' ');
-  return NEED_FORMS.find(([, forms]) => forms.some((form) => start.startsWith(`${form} `)))?.[0];
-};
-
-/** Spellings of nutrients that are foods or everyday words in a message. */
-const NOT_NUTRIENTS: ReadonlySet<string> = new Set([
-  'water',
-  'pro',
-  'sat',
-  'cal',
-  'moisture',
-  'added sugar',
-  'sugar',
-]);
-const TOO_SHORT = /^(?:.|[a-oq-z][a-z])$/;
 
 const locationsOf = (book: Book): ReadonlyMap<string, string> =>
   new Map(
