@@ -1,6 +1,6 @@
 import type { Command } from '../command.ts';
 import { allergensHead } from './allergens/head.ts';
-import { balance } from './balance.ts';
+import { balanceHead } from './balance/head.ts';
 import { cost } from './cost.ts';
 import { countedHead } from './counted/head.ts';
 import { emergency } from './emergency.ts';
@@ -37,7 +37,7 @@ export const COMMANDS: readonly Command[] = [
   late(allergensHead),
   fuel,
   supplement,
-  balance,
+  late(balanceHead),
   plan,
   shop,
   cost,

@@ -1,6 +1,7 @@
 import type { Command } from '../command.ts';
 import type { Intent } from '../slots.ts';
 import { allergens } from './allergens/index.ts';
+import { balance } from './balance/index.ts';
 import { counted } from './counted/index.ts';
 import { game } from './game/index.ts';
 import { macros } from './macros/index.ts';
@@ -24,6 +25,7 @@ export const LATE: ReadonlyMap<Intent, Command> = new Map(
     recipes,
     swap,
     allergens,
+    balance,
     stock,
     made,
     served,

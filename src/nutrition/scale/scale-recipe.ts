@@ -77,7 +77,7 @@ export function scaleRecipe(
 }
 
 /** Equal mixes that fit the bowl; one when the bowl is not known. A bowl takes 2 % more than it is said to. */
-const mixesFor = (rawG: number, bowlG: number | undefined): number =>
+export const mixesFor = (rawG: number, bowlG: number | undefined): number =>
   bowlG === undefined || !(bowlG > 0) ? 1 : Math.max(1, Math.ceil(rawG / (bowlG * 1.02)));
 
 function linesOf(

@@ -35,6 +35,10 @@ export function targetKey(target: Target): NutrientKey {
   );
 }
 
+/** Which way a target is meant: as said, else as people want that nutrient. */
+export const targetBound = (target: Target, key: NutrientKey): 'least' | 'most' =>
+  target.bound ?? (WANTED_LOW.has(key) ? 'most' : 'least');
+
 /** One line a target: whether it holds, and whether only on the scale. Targets on what is not shown are left out. */
 export function targetLines(asking: Asking): TargetLines {
   const judged = slotTargets(asking.slots).flatMap((target) => judge(target, asking) ?? []);
@@ -45,7 +49,7 @@ function judge(target: Target, asking: Asking): { line: string; data: Record<str
   const key = targetKey(target);
   if (key === 'energyKcal' && !asking.energyShown) return undefined;
   const [figure] = figuresOf(asking.subject, asking.basis, [key]);
-  const bound = target.bound ?? (WANTED_LOW.has(key) ? 'most' : 'least');
+  const bound = targetBound(target, key);
   const amount = inOwnUnit(target, key);
   const wanted = `${bound === 'least' ? 'at least' : 'at most'} ${amountWords(amount, key)} ${nutrientName(key)}`;
   const data = { nutrient: nutrientName(key), bound, amount };
@@ -76,7 +80,7 @@ function verdict(
 }
 
 /** A target said in grams for a nutrient told in mg, and the other way. */
-function inOwnUnit(target: Target, key: NutrientKey): number {
+export function inOwnUnit(target: Target, key: NutrientKey): number {
   const said = target.unit.toLowerCase().replace(/^(?:ug|µg)$/, 'mcg');
   const own = nutrientUnit(key);
   const inG: Record<string, number> = { g: 1, mg: 1e-3, mcg: 1e-6 };

@@ -2,6 +2,7 @@ import type { Slots, SlotValue } from '../../slots.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { find } from '../slots/find.ts';
+import { costTargets, holds, shareTargets } from '../slots/holds.ts';
 import { avoid, dish, nameOf } from '../slots/names.ts';
 import { quantity } from '../slots/numbers.ts';
 import { targets } from '../slots/targets.ts';
@@ -44,15 +45,19 @@ export const balance: IntentReader = {
       8,
     ],
     [/ (?:raise|boost|bump|lower|reduce|increase|decrease) (?:[a-z]+ )*M /, 7],
+    // What if: pieces of so much each, and how many there are then.
+    [/ (?:N|Q) (?:of )?M (?:[a-zP,]+ )*how many (?:P|pieces) /, 9.2],
+    [/ how many (?:N|Q) (?:of )?M (?:P|pieces) /, 9.2],
   ],
   slots: (lexed) => {
-    const goal = targets(lexed);
+    const goal = [...targets(lexed), ...shareTargets(lexed), ...costTargets(lexed)];
     return {
       ...(goal.length > 0 ? { target: goal as unknown as SlotValue } : {}),
       ...dish(lexed),
       ...avoid(lexed),
       ...counted(lexed),
       ...kept(lexed),
+      ...holds(lexed),
     };
   },
 };
