@@ -6,7 +6,7 @@ export const allergensHead: CommandHead = {
   intent: 'allergens',
   roles: ALL_ROLES,
   help: {
-    line: 'what a recipe contains, what a label advises, what is not known',
+    line: 'contains, may contain, not known',
     examples: [
       'allergens in the oat bars',
       'can I eat the cherry bars, peanut allergy',

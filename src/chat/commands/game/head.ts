@@ -6,7 +6,7 @@ export const gameHead: CommandHead = {
   intent: 'game',
   roles: KITCHEN_ROLES,
   help: {
-    line: 'adds, moves or cancels a game, or imports a calendar',
+    line: 'adds, moves, cancels, imports',
     examples: [
       'game Sat 2pm vs Riverton',
       'game 12/5 away 9am leave 6:30am',

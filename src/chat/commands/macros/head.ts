@@ -6,7 +6,7 @@ export const macrosHead: CommandHead = {
   intent: 'macros',
   roles: ALL_ROLES,
   help: {
-    line: 'protein, carbohydrate, fat and any nutrient per piece, per 100 g or of a list',
+    line: 'any nutrient per piece, per 100 g, of a list',
     examples: [
       'macros oat bar cut into 8',
       'protein in 2 tbsp peanut butter + banana',

@@ -6,7 +6,7 @@ export const madeHead: CommandHead = {
   intent: 'made',
   roles: KITCHEN_ROLES,
   help: {
-    line: 'logs a batch, a move, a package opened; gives use-by and a label',
+    line: 'logs a batch, a move, an opened package',
     examples: [
       'made 40 oat bars',
       'made 40 oat bars at 9:30 in fridge a with lot HW2604A of vanilla whey',

@@ -6,7 +6,7 @@ export const remindHead: CommandHead = {
   intent: 'remind',
   roles: KITCHEN_ROLES,
   help: {
-    line: 'reminds the kitchen in time; who has it, done, snooze',
+    line: 'a reminder; list, done, snooze',
     examples: [
       'remind us thursday 3pm to soak dates',
       'every monday 7:30 order milk',

@@ -6,7 +6,7 @@ export const servedHead: CommandHead = {
   intent: 'served',
   roles: KITCHEN_ROLES,
   help: {
-    line: 'logs what was handed out or taken out, first expired first; undo',
+    line: 'logs what was taken out, first expired first; undo',
     examples: ['served 12 oat bars', 'took out 12 oat bars at 14:00', 'undo'],
   },
 };

@@ -6,7 +6,7 @@ export const stockHead: CommandHead = {
   intent: 'stock',
   roles: TEAM_ROLES,
   help: {
-    line: 'what is there by use-by, what to use first, what to throw out; week summary',
+    line: 'what is there, use first, throw out; the week',
     examples: [
       'stock',
       'how many oat bars are left',

@@ -6,7 +6,7 @@ export const swapHead: CommandHead = {
   intent: 'swap',
   roles: ALL_ROLES,
   help: {
-    line: 'a swap for an ingredient or a need, with its amounts, macros and allergens',
+    line: 'a swap for an ingredient or a need, with all that changes',
     examples: [
       'out of milk',
       'nut-free version of the oat bars',

@@ -6,7 +6,7 @@ export const traceHead: CommandHead = {
   intent: 'trace',
   roles: KITCHEN_ROLES,
   help: {
-    line: 'from a product lot to the batches it went into, and back; labels',
+    line: 'from a product lot to its batches, and back',
     examples: ['trace lot HW2604A', 'trace oat bars tuesday', 'label B1'],
   },
 };
