@@ -4,8 +4,8 @@ import type { Intent, Reading, Slots, SlotValue } from '../slots.ts';
 import { choose, readerOf } from './choose.ts';
 import { toldEntry } from './firm-signs.ts';
 import { followUp } from './follow-up.ts';
-import { emergencyTopic } from './intents/emergency.ts';
-import { medicalTopic } from './intents/medical.ts';
+import { emergencyTopic } from './signs/emergency.ts';
+import { medicalTopic } from './signs/medical.ts';
 import { type Lexed, lex } from './lexed.ts';
 import { secondLook } from './second-look.ts';
 

@@ -1,5 +1,6 @@
 import { INTENT_READERS } from './intents/index.ts';
-import { signSources } from './intents/signs.ts';
+import { EMERGENCY_SOURCES } from './signs/emergency.ts';
+import { MEDICAL_SOURCES } from './signs/medical.ts';
 
 /** Every word a rule looks for: known, so that the speller leaves it alone. */
 export function ruleWords(): Set<string> {
@@ -11,6 +12,6 @@ export function ruleWords(): Set<string> {
     for (const cue of cues) collect(cue);
     for (const [pattern] of rules) collect(pattern.source);
   }
-  for (const source of signSources()) collect(source);
+  for (const source of [...EMERGENCY_SOURCES, ...MEDICAL_SOURCES]) collect(source);
   return found;
 }

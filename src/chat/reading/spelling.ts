@@ -1,4 +1,6 @@
 import MiniSearch from 'minisearch';
+import { soundOf } from './sound.ts';
+import { URGENT_WORDS } from './vocabulary/urgent-words.ts';
 
 /** Puts a misspelled word right, or leaves it as it is. */
 export type Corrector = (word: string) => string;
@@ -7,7 +9,7 @@ const MOST_REMEMBERED = 5_000;
 const SHORTEST = 4;
 
 /**
- * A corrector over a vocabulary: two neighbours in the wrong order, else the nearest word within one edit (two from
+ * A corrector over a vocabulary: two neighbours in the wrong order, else a word of danger that sounds the same, else the nearest word within one edit (two from
  * seven letters), same first letter. The index is built at the first unknown word and answers are remembered.
  */
 export function createCorrector(known: ReadonlySet<string>, targets: readonly string[]): Corrector {
@@ -30,12 +32,23 @@ export function createCorrector(known: ReadonlySet<string>, targets: readonly st
     if (before !== undefined) return before;
     const right =
       swapped(word, known) ??
+      urgentBySound(word) ??
       (word.length >= SHORTEST && word.length < 20 ? nearest(word) : undefined) ??
       word;
     if (remembered.size >= MOST_REMEMBERED) remembered.clear();
     remembered.set(word, right);
     return right;
   };
+}
+
+const urgent: ReadonlyMap<string, string> = new Map(URGENT_WORDS.map((word) => [soundOf(word), word]));
+const SHORTEST_SOUND = 3;
+
+/** A word of danger that sounds the same, and is about as long: "breth", "choaking", "siezure". */
+function urgentBySound(word: string): string | undefined {
+  const sound = soundOf(word);
+  const meant = sound.length < SHORTEST_SOUND ? undefined : urgent.get(sound);
+  return meant !== undefined && Math.abs(meant.length - word.length) <= 2 ? meant : undefined;
 }
 
 /** "thraot" has two neighbours in the wrong order. */

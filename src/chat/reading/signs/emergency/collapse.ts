@@ -1,0 +1,47 @@
+import { near } from '../near.ts';
+import { WHO } from '../words.ts';
+
+export const COLLAPSE: readonly RegExp[] = [
+  / (?:he|she|hes|shes|they|athlete|player|kid) .*(?:not|isnt|wont|stopped) (?:answering|talking|reacting|opening) /,
+  / pass(?:ed|es|ing)? out /,
+  / blacked out | blacking out | black out on /,
+  / faint(?:ed|ing|s)? /,
+  / collaps\w+ /,
+  / (?:unconsc\w*|unresponsive|uncon\w*|knocked out|out cold|passed-out) /,
+  / (?:not|isnt|wont|doesnt|stopped|no longer|didnt|no) (?:[a-z]+ ){0,1}(?:respond\w*|responsive|response|wake|waking|woke|awake|conscious|moving) /,
+  / (?:cant|cannot|cant get|couldnt) (?:[a-z]+ ){0,2}(?:wake|woke|wake up|get up|stand up) /,
+  / (?:fell|went|dropped|is) (?:down|over|to the (?:floor|ground)|on the (?:floor|ground)|limp) (?:[a-z]+ ){0,5}(?:not|wont|shaking|unconscious|hurt|moving|help)/,
+  / (?:someone|somebody|athlete|player|he|she|kid|girl|guy|man|person|teammate|intern|coach|hes|shes|they|runner|swimmer) (?:is |are |just |has |have |suddenly )*(?:down|went down|gone down|dropped|fell over|keeled over|goes down|hit the (?:floor|ground)) (?!to|for|with|on (?:the )?(?:list|road)|here for|there for|the|at)/,
+  / (?:no|weak|cant find|cant feel|without|lost) (?:a )?(?:pulse|heartbeat) /,
+  new RegExp(
+    ` ${WHO} (?:[a-z]+ ){0,3}(?:is|are|was|might be|looks like (?:he|she) is) (?:dying|dead|lifeless) `,
+  ),
+  / (?:im|i am|hes|shes) (?:actually |literally )?dying (?!for|of (?:hunger|boredom|laughter|thirst)|to|here|inside|laughing|lol)/,
+  / (?:low|high|crashing) (?:blood )?sugar (?:[a-z]+ ){0,5}(?:passed|shaking|confused|unconscious|out|sweating|wont|not) /,
+  / (?:insulin shock|diabetic (?:coma|shock|emergency)|hypo(?:glycemic)? (?:and|athlete|not)|hypothermia|anaphylaxis) /,
+  / (?:lost|loses|losing|lose) consciousness | (?:in and )?out of consciousness | ko(?:d|ed) | slumped (?:over|down|in|on) | face down (?:on|in) | keeled over /,
+  new RegExp(
+    ` ${WHO} (?:[a-z]+ ){0,3}(?:lying|laying|face down|sprawled) (?:[a-z]+ ){0,2}(?:floor|ground|field|court|deck|turf|track) `,
+  ),
+  new RegExp(
+    ` found (?:${WHO}|my \\w+|the \\w+) (?:[a-z]+ ){0,3}(?:floor|ground|passed|unconscious|not|cold|unresponsive|blue) `,
+  ),
+  / (?:hit|dropped to|fell to|fell on|crumpled to|down on|on) the (?:floor|ground|deck|turf|court) (?:[a-z]+ ){0,4}(?:not|isnt|wont|unconscious|hurt|help|hard|shaking|cant|and) /,
+  near(
+    'wont|cant|not|isnt|doesnt|didnt|never|stopped',
+    'wake up|waking up|waking|woken|wake her|wake him|wake them|come to|get up|respond|responding|moving|opening (?:his|her|their) eyes',
+    3,
+  ),
+  new RegExp(
+    ` ${WHO} (?:[a-z]+ ){0,2}(?:is down|down|went down|goes down)(?: hard| bad| now| help| on the (?:field|court|floor|ground|track|turf|deck))+ `,
+  ),
+  / (?:doesnt|dont|didnt|not|cant|cannot|wont|not) (?:even )?(?:know|remember|tell|telling|sure) (?:me |us )?(?:where|who|what day|his name|her name) (?:[a-z]+ )?(?:he|she|they|i|it) (?:is|are|am|was) (?:right now |anymore )?(?:$|after|and|at|from|since|hot|help|so)/,
+  / (?:doesnt|dont|cant|didnt) (?:know|remember) (?:his|her|their|my) (?:own )?name /,
+  near(
+    'hit|hits|head|concuss\\w*',
+    'vomit\\w*|throwing up|threw up|puk\\w*|confus\\w*|wont wake|blood|bleeding|slurr\\w*|unequal pupils|one pupil',
+    8,
+  ),
+  / (?:low|crash\w*|dropp\w*) (?:blood )?sugar (?:[a-z]+ ){0,8}(?:wont|not|cant|passed|unconscious|confused|seiz\w*) | diabetic (?:[a-z]+ ){0,6}(?:passed|confused|unconscious|wont|shaking|collaps\w*|not making) /,
+  / (?:delirious|incoherent|disoriented|delirium) /,
+];

@@ -1,0 +1,32 @@
+import { near } from '../near.ts';
+
+export const DIAGNOSIS: readonly RegExp[] = [
+  / (?:have|has|had|got|getting|catch|caught|with|fighting) (?:a |the |this )?(?:bad |nasty )?(?:cold|flu|fever|virus|bug|covid|mono|strep|sore throat|cough) (?!brew|water|milk|storage|bars?|cuts?|room|oats)/,
+  / (?:heart|pulse) (?:[a-z]+ ){0,3}(?:rate|racing|weird|flutter\w*|skipp\w*|palpitat\w*|pound\w*|slow|irregular|fast)| palpitations /,
+  / (?:diabet\w*|insulin|blood sugars?|glucose monitor|hypoglyc\w*|hyperglyc\w*|prediabet\w*|type [12]|cgm) (?!friendly recipe)/,
+  / sugar (?:[a-z]+ ){0,2}(?:dropping|crash\w*|spik\w*|is \d+)/,
+  / (?:pregnan\w*|breastfeed\w*|breast feed\w*|nursing a|expecting a baby|trying to conceive|postpartum|miscarr\w*|morning sickness) /,
+  / (?:diagnos\w*|symptoms?|self diagnos\w*) /,
+  / (?:do i have|does (?:he|she|my \w+) have|could i have|might i have|think i have|think i might have|think im|might be|could i be|am i|how (?:do|can|would) (?:i|you|u) (?:know|tell) if|test for|tested for) (?:[a-z]+ ){0,5}(?:celiac|coeliac|allerg\w*|intoleran\w*|lactose\w*|crohn\w*|ibs|disease|infection|disorder|reds|anemi\w*|deficien\w*|diabet\w*|concuss\w*|covid|flu|mono|gluten\w*) /,
+  / (?:stomach|gut|belly|tummy|gi|digestive|bowel) (?:[a-z]+ ){0,2}(?:pain|pains|ache|aches|cramps?|cramping|problems?|issues?|distress|trouble|upset|hurts?|bug|flu) /,
+  / (?:upset|hurts?|bad|sick|sour|nervous) (?:my |to my |his |her )?stomach /,
+  / (?:diarr?h?o?ea\w*|diarea|constipat\w*|nause\w*|vomit\w*|throwing up|threw up|puking|puked|bloat\w*|acid reflux|heartburn|the runs|the shits|fever|feverish|flu|covid|norovirus|strep|mono|infection|infected|migraines?|headaches?|ibs|crohn\w*|colitis|gerd|eczema|asthma|thyroid|pcos|endometriosis|epilep\w*|sickle cell) /,
+  / food poison\w* | (?:feel|feeling|felt|got|gets|getting|im|hes|shes|made (?:me|him|her|us|them)|is|are|all|who is) (?:really |so |very |kinda |super )?(?:sick|ill|queasy|unwell|nauseous) (?!of)/,
+  / rash(?:es)? (?!decision)/,
+  / (?:kidney|liver|gall ?bladder|thyroid|heart condition|heart disease|high cholesterol|(?<!low )cholesterol(?! free)|blood pressure|hypertens\w*|autoimmune|cancer|chemo) (?:[a-z]+ ){0,2}(?:problems?|disease|stones?|issues?|failure|is|condition|what|function|damage|bad|bars|diet|meds|high|low|\?|$)?/,
+  / (?:depress\w*|anxiety|panic attacks?|mental health|therapist|counsel\w+|burnt? ?out emotionally|lonely|adhd|ocd|bipolar|ptsd|crying all) /,
+  / (?:urine|pee|peeing|piss|poop|stool) (?:[a-z]+ ){0,3}(?:is|looks|dark|brown|bloody|red|blood|color|colored) | (?:dark|brown|bloody|red) (?:urine|pee|piss|stool) | blood in (?:my|his|her) /,
+  / (?:rhabdo\w*|dehydrated|iv fluids?|iv drip|muscle cramps?|cramping|cramps) /,
+  / (?:insomnia|cant sleep|trouble sleeping|not sleeping) /,
+  near(
+    'stomach|gut|belly|tummy|abdomen|bowels?|insides|abdominal',
+    'pains?|aches?|aching|cramp\\w*|hurt\\w*|upset|sick|turning|knots|churning|problems?|issues?|burning|bug|flu|killing|sensitive|sharp|weird|funny|gas|gassy|bloat\\w*',
+    4,
+  ),
+  / (?:feel|feels|feeling|felt|get|gets|getting|got|woke up|im|am|been|hes|shes|is|he is|she is|kinda|i think im|everyone is|half the team is) (?:[a-z]+ ){0,2}(?:sick|ill|queasy|nauseous|nauseated|unwell|feverish|crampy|under the weather|gassy|bloated|constipated|hung ?over|terrible after|awful after|like crap after|like i might (?:puke|throw up)) (?!of)/,
+  / (?:should|can|could|do) (?:i|he|she|they|we) (?:still )?(?:play|practice|train|run|lift|work out|compete|swim|go to practice) (?:[a-z]+ ){0,4}(?:sick|fever|cold|flu|injur\w*|concuss\w*|covid|pain|hurt|with a) /,
+  / (?:hang ?over|hungover|panic attack|anxiety|depressed|depression|insomnia|allergy test\w*|food intoleran\w* test\w*|skin prick|mouth sores?|pink eye|mono|uti|yeast infection|acne|gout|scoliosis|crohns|celiac test\w*|sibo|lyme|sickle|hypoglycemi\w*|pots|thyroid) /,
+  / (?:is|are) (?:it|this|that|these) (?:normal|bad|serious|dangerous) (?:that|if|to|when|for) (?:my|i|her|his|he|she) /,
+  / (?:expecting|pregnant|trimester|lactating|nursing|breastfeeding|postpartum|prenatal) (?:[a-z]+ )?/,
+  / (?:mental health|see a (?:doctor|therapist|counselor|dietitian)|talk to (?:a |the )?(?:therapist|counselor|doctor|psych\w*)|stressed out|overwhelmed and|crying|cant stop crying) /,
+];

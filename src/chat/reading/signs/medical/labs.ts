@@ -1,0 +1,7 @@
+export const LABS: readonly RegExp[] = [
+  / (?:labs?|lab work|bloodwork|blood ?work|blood tests?|blood panel|ferritin|hemoglobin|haemoglobin|hematocrit|a1c|cbc|tsh|test results?|lab results?|mri|x ?rays?|ultrasound|ekg|ecg|biopsy) (?!kitchen|coat)/,
+  / (?:vitamin d|vit d|iron|b12|cholesterol|testosterone|cortisol|thyroid|sodium|potassium|glucose) (?:level|levels|is low|is high|was low|came back|deficien\w*|count|of \d+) | (?:low|high) (?:in )?(?:iron levels|iron|ferritin|vitamin d|vit d|b12|cholesterol|testosterone|thyroid|blood pressure) (?:what|levels?|should|and|so|can|is|bad|help|diet|bars|\?|$)| (?:my|his|her) (?:[a-z]+ )?(?:iron|ferritin|vitamin d|b12|cholesterol|hemoglobin) (?:is|was|are|came|level|levels|low|high|of)/,
+  / (?:anemi[ac]|anaemi[ac]|iron deficien\w*|deficien(?:t|cy)) /,
+  / (?:my|his|her|their|athletes?|team) (?:[a-z]+ ){0,2}(?:labs?|bloodwork|results?|levels?|numbers|panel) (?:[a-z]+ ){0,3}(?:back|came|show\w*|said|say|are|is|was|were|low|high|off|mean\w*|look\w*|normal) | blood (?:draw|work|test|tests|panel|results) | (?:read|interpret|explain|look at|check|go over) (?:my|her|his|the|these) (?:labs?|bloodwork|blood|lab results|results) /,
+  / (?:ferritin|hemoglobin|iron|vitamin d|vit d|b12|testosterone|cortisol|tsh|a1c|ck|crp) (?:[a-z]+ ){0,3}(?:is|was|are|of|at|=|came back|level|levels|test|tested) (?:[a-z]+ ){0,2}(?:\d+|low|high|fine|normal|off|back|down|up) /,
+];
