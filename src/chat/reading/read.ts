@@ -4,10 +4,10 @@ import type { Intent, Reading, Slots, SlotValue } from '../slots.ts';
 import { choose, readerOf } from './choose.ts';
 import { toldEntry } from './firm-signs.ts';
 import { followUp } from './follow-up.ts';
-import { emergencyTopic } from './signs/emergency.ts';
-import { medicalTopic } from './signs/medical.ts';
 import { type Lexed, lex } from './lexed.ts';
 import { secondLook } from './second-look.ts';
+import { emergencyTopic } from './signs/emergency.ts';
+import { medicalTopic } from './signs/medical.ts';
 
 export interface ReadingContext {
   readonly book: Book;

@@ -1,20 +1,8 @@
 import type { Book } from '../../nutrition/book.ts';
 import type { Meaning } from './atoms.ts';
 import { type Corrector, createCorrector } from './spelling.ts';
-<<<<<<< HEAD
 import { stems, words } from './stem.ts';
 import { compileWords } from './vocabulary/compile-words.ts';
-=======
-import { stem, stems, words } from './stem.ts';
-import { COMMON_WORDS } from './vocabulary/common-words.ts';
-import { CUE_WORDS } from './vocabulary/cue-words.ts';
-import { DAY_WORDS, DURATION_UNITS, MONTHS } from './vocabulary/days.ts';
-import { ALLERGEN_NOUNS, NEED_PHRASES, NOT_FOODS } from './vocabulary/needs.ts';
-import { FACTOR_WORDS, MULTIPLES, NUMBER_WORDS, PARTS } from './vocabulary/numbers.ts';
-import { DISHES, FOODS, LOCATIONS, PANS, PIECES, SPORTS, SUPPLEMENTS } from './vocabulary/things.ts';
-import { UNIT_SPELLINGS } from './vocabulary/units.ts';
-import { URGENT_WORDS } from './vocabulary/urgent-words.ts';
->>>>>>> af4637c (Look for signs of danger by what is said near what, by topic, with a message's idioms set aside first)
 
 export interface Phrase {
   readonly stems: readonly string[];

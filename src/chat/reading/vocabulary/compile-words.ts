@@ -11,6 +11,7 @@ import { ALLERGEN_NOUNS, NEED_PHRASES, NOT_FOODS } from './needs.ts';
 import { FACTOR_WORDS, MULTIPLES, NUMBER_WORDS, PARTS } from './numbers.ts';
 import { DISHES, FOODS, LOCATIONS, PANS, PIECES, SPORTS, SUPPLEMENTS } from './things.ts';
 import { UNIT_SPELLINGS } from './units.ts';
+import { URGENT_WORDS } from './urgent-words.ts';
 
 /**
  * All phrases and words that messages to one kitchen are read with, from its own names and the general lists.
@@ -20,7 +21,7 @@ export function compileWords(book: Book): WordTable {
   const phrases = new Map<string, Phrase[]>();
   const taken = new Set<string>();
   const known = new Set<string>([...COMMON_WORDS, ...ruleWords()]);
-  const targets = new Set<string>(CUE_WORDS);
+  const targets = new Set<string>([...CUE_WORDS, ...URGENT_WORDS]);
   const add = (text: string, meaning: Meaning) => {
     const said = words(text);
     const forms = said.map(stem);
@@ -40,7 +41,13 @@ export function compileWords(book: Book): WordTable {
   addKitchen(book, add);
   addGeneral(add);
   for (const row of phrases.values()) row.sort((a, b) => b.stems.length - a.stems.length);
-  for (const word of [...CUE_WORDS, ...DAY_WORDS.keys(), ...MONTHS, ...DURATION_UNITS.keys()])
+  for (const word of [
+    ...CUE_WORDS,
+    ...URGENT_WORDS,
+    ...DAY_WORDS.keys(),
+    ...MONTHS,
+    ...DURATION_UNITS.keys(),
+  ])
     known.add(word);
   for (const table of [NUMBER_WORDS, MULTIPLES, PARTS, FACTOR_WORDS])
     for (const word of table.keys()) known.add(word);

@@ -1,6 +1,6 @@
 /** Words that a sign of danger hangs on: the nearest of these is looked for by sound before any other word. */
 export const URGENT_WORDS: readonly string[] =
-  `breathe breath breathing breathes choke choking choked throat tongue lips swelling swollen swell swells hives itchy itching tingling wheezing
+  `breathe breath breathing breathes choke choking choked throat tongue lips swelling swollen swell swells puffy puffing puffed ballooning hives itchy itching tingling wheezing
   anaphylaxis anaphylactic allergic allergy reaction epipen epinephrine injector airway
   unconscious unresponsive responding collapsed collapsing collapse fainted fainting passed seizure seizures seizing seized seizes convulsions convulsing
   emergency ambulance paramedics heatstroke confused delirious disoriented vomiting dizzy sweating
