@@ -1,8 +1,8 @@
 import type { ConversationState } from '../../conversation.ts';
-import type { Slots } from '../../slots.ts';
+import type { Slots, SlotValue } from '../../slots.ts';
 
 /** Slots that say how much is made; a new one replaces them all. */
-const SIZE_SLOTS = [
+const SIZE_SLOTS: ReadonlySet<string> = new Set([
   'quantity',
   'unit',
   'factor',
@@ -21,10 +21,12 @@ const SIZE_SLOTS = [
   'pieces_was',
   'parts',
   'made_pieces',
-] as const;
+]);
 
 /** Slots of one moment: they never carry over. */
-const MOMENT_SLOTS = ['problem', 'avoid', 'when', 'made_pieces'] as const;
+const MOMENT_SLOTS: ReadonlySet<string> = new Set(['problem', 'avoid', 'when', 'made_pieces']);
+
+const SIZE_AND_MOMENT: ReadonlySet<string> = new Set([...SIZE_SLOTS, ...MOMENT_SLOTS]);
 
 /**
  * Fills a follow-up ("and for 60", "in grams", "double it") from the batch this conversation is about.
@@ -40,20 +42,22 @@ export function withConversation(said: Slots, conversation: ConversationState): 
   const newSize = ['quantity', 'factor', 'pan', 'limit_by', 'amount', 'parts'].some(
     (name) => said[name] !== undefined,
   );
-  const kept = without(last.slots, newSize ? SIZE_SLOTS : MOMENT_SLOTS);
-  return { ...without(kept, MOMENT_SLOTS), ...said };
+  return over(last.slots, newSize ? SIZE_AND_MOMENT : MOMENT_SLOTS, said);
 }
 
 /** "double it" after 40 bars is 80 bars. */
 function timesBefore(said: Slots, before: Slots): Slots {
   const made = before.made_pieces;
   const factor = said.factor;
-  if (typeof made !== 'number' || typeof factor !== 'number')
-    return { ...without(before, SIZE_SLOTS), ...said };
+  if (typeof made !== 'number' || typeof factor !== 'number') return over(before, SIZE_SLOTS, said);
   const { factor: _said, ...rest } = said;
-  return { ...without(without(before, SIZE_SLOTS), MOMENT_SLOTS), ...rest, quantity: made * factor };
+  return over(before, SIZE_AND_MOMENT, { ...rest, quantity: made * factor });
 }
 
-function without(slots: Slots, names: readonly string[]): Slots {
-  return Object.fromEntries(Object.entries(slots).filter(([name]) => !names.includes(name)));
+/** What was said, on top of what stays of the slots before. */
+function over(before: Slots, dropped: ReadonlySet<string>, said: Slots): Slots {
+  const merged: { [name: string]: SlotValue | undefined } = {};
+  for (const name in before) if (!dropped.has(name)) merged[name] = before[name];
+  for (const name in said) merged[name] = said[name];
+  return merged;
 }
