@@ -3,6 +3,7 @@ import { tableLines } from '../../src/chat/text-table.ts';
 import { systemClock } from '../../src/clock.ts';
 import { openKitchen } from '../../src/open-kitchen.ts';
 import { answerRate } from './answer-rate.ts';
+import { balanceRate } from './balance.ts';
 import { benchCalendar } from './calendar.ts';
 import { coldStart } from './cold-start.ts';
 import type { Row } from './row.ts';
@@ -17,6 +18,7 @@ async function bench(): Promise<void> {
   const rows: Row[] = [
     await answerRate(kitchen),
     await swapSearch(kitchen),
+    await balanceRate(kitchen),
     coldStart(main),
     ...(await benchStock(kitchen)),
     ...(await benchCalendar(kitchen)),

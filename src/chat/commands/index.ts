@@ -4,7 +4,7 @@ import { balanceHead } from './balance/head.ts';
 import { cost } from './cost.ts';
 import { countedHead } from './counted/head.ts';
 import { emergency } from './emergency.ts';
-import { fuel } from './fuel.ts';
+import { fuelHead } from './fuel/head.ts';
 import { gameHead } from './game/head.ts';
 import { createHelp } from './help.ts';
 import { late } from './late.ts';
@@ -20,7 +20,7 @@ import { scheduleHead } from './schedule/head.ts';
 import { servedHead } from './served/head.ts';
 import { shop } from './shop.ts';
 import { stockHead } from './stock/head.ts';
-import { supplement } from './supplement.ts';
+import { supplementHead } from './supplement/head.ts';
 import { swapHead } from './swap/head.ts';
 import { temperatureHead } from './temperature/head.ts';
 import { tossedHead } from './tossed/head.ts';
@@ -35,8 +35,8 @@ export const COMMANDS: readonly Command[] = [
   late(recipesHead),
   late(swapHead),
   late(allergensHead),
-  fuel,
-  supplement,
+  late(fuelHead),
+  late(supplementHead),
   late(balanceHead),
   plan,
   shop,

@@ -3,6 +3,7 @@ import type { Intent } from '../slots.ts';
 import { allergens } from './allergens/index.ts';
 import { balance } from './balance/index.ts';
 import { counted } from './counted/index.ts';
+import { fuel } from './fuel/index.ts';
 import { game } from './game/index.ts';
 import { macros } from './macros/index.ts';
 import { made } from './made/index.ts';
@@ -12,6 +13,7 @@ import { remind } from './remind/index.ts';
 import { schedule } from './schedule/index.ts';
 import { served } from './served/index.ts';
 import { stock } from './stock/index.ts';
+import { supplement } from './supplement/index.ts';
 import { swap } from './swap/index.ts';
 import { temperature } from './temperature/index.ts';
 import { tossed } from './tossed/index.ts';
@@ -26,6 +28,8 @@ export const LATE: ReadonlyMap<Intent, Command> = new Map(
     swap,
     allergens,
     balance,
+    fuel,
+    supplement,
     stock,
     made,
     served,

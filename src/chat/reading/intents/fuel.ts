@@ -88,6 +88,7 @@ export const fuel: IntentReader = {
       ...phase(lexed),
       ...timing(lexed),
       ...weight(lexed),
+      ...lost(lexed),
       ...nutrients(lexed),
       ...event(lexed),
       ...sport(lexed),
@@ -170,6 +171,13 @@ function weight(lexed: Lexed): Slots {
       : {};
   }
   return { weight_kg: atom.unit === 'lb' ? toKg(atom.value) : atom.value };
+}
+
+/** "Lost 1.2 kg": sweat, for what to drink after. */
+function lost(lexed: Lexed): Slots {
+  const atom = lastIn(lexed, / (?:lost|lose|down|sweated) (?:[a-z]+ ){0,2}Q /, 'Q');
+  if (atom?.value === undefined || !/^(?:kg|lb)$/.test(atom.unit ?? '') || atom.value > 12) return {};
+  return { lost_kg: atom.unit === 'lb' ? toKg(atom.value) : atom.value };
 }
 
 const toKg = (pounds: number): number => Math.round(pounds * 0.45359237 * 10) / 10;

@@ -10,6 +10,7 @@ export const supplement: IntentReader = {
   intent: 'supplement',
   cues: [
     'Y',
+    'D',
     'supplement',
     'banned',
     'legal',
@@ -42,8 +43,12 @@ export const supplement: IntentReader = {
     [/ (?:N party|third party) (?:[a-z]+ )*tested /, 8],
     [/ allowed (?:[a-z]+ )*(?:by|to take|under) /, 6.5],
     [/ take (?:Y|F) /, 7],
+    [
+      / (?:is|are|can|may|ok) (?:[a-z]+ ){0,3}D .*(?:ok|okay|approved|tested|allowed|use) | D (?:[a-z]+ )*(?:ok|okay|approved|tested) /,
+      8.6,
+    ],
   ],
-  slots: (lexed) => ({ ...product(lexed), ...ask(lexed) }),
+  slots: (lexed) => ({ ...product(lexed), ...lot(lexed), ...ask(lexed) }),
 };
 
 function product(lexed: Lexed): Slots {
@@ -53,6 +58,11 @@ function product(lexed: Lexed): Slots {
   if (powder) return { supplement: powder.word };
   const strange = lexed.seen.find((each) => each.unknown);
   return strange ? { supplement: strange.text } : {};
+}
+
+function lot(lexed: Lexed): Slots {
+  const id = first(lexed, 'D')?.id ?? first(lexed, 'D')?.word;
+  return id === undefined ? {} : { lot: id };
 }
 
 function ask({ shape }: Lexed): Slots {
