@@ -28,9 +28,10 @@ export function leastChange(
   ranges: readonly Range[],
   rows: readonly ElasticRow[],
   solve: LinearSolver,
+  gap = 0,
 ): LeastChange | undefined {
   if (ranges.some(({ leastG, mostG }) => leastG > mostG)) return undefined;
-  const columns = solve(modelOf(mix, ranges, rows));
+  const columns = solve({ ...modelOf(mix, ranges, rows), gap });
   if (!columns) return undefined;
   const grams = mix.lines.map(({ baseG }, at) => {
     const { leastG, mostG } = rangeAt(ranges, at);

@@ -7,6 +7,8 @@ export interface LinearModel {
   readonly upper: readonly number[];
   /** Columns that take whole numbers only. */
   readonly whole?: ReadonlySet<number>;
+  /** A whole-number search may stop within this share of the best; 0 unless said. */
+  readonly gap?: number;
   readonly rows: readonly {
     readonly columns: readonly number[];
     readonly values: readonly number[];
@@ -43,7 +45,7 @@ const solverOf =
   (model) => {
     const solving = highs.createModel();
     try {
-      solving.options.set({ output_flag: false, time_limit: MOST_S });
+      solving.options.set({ output_flag: false, time_limit: MOST_S, mip_rel_gap: model.gap ?? 0 });
       solving.passModel(modelData(highs, model));
       solving.run();
       const { optimal, timeLimit } = highs.constants.modelStatus;
