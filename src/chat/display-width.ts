@@ -6,6 +6,9 @@ const ZERO = /^[\p{Mark}\p{Default_Ignorable_Code_Point}]+$/u;
 /** Latin letters, fractions and everyday punctuation: one column each, seen without loading the segmenter. */
 const PLAIN = /^[\x20-\x7e\u00a1-\u00ac\u00ae-\u02ff\u2010-\u2027\u2030-\u205e\u2150-\u215f\u2212]*$/;
 
+/** True for text whose width is its length. */
+export const isPlain = (text: string): boolean => PLAIN.test(text);
+
 let segmenter: Intl.Segmenter | undefined;
 
 /** What a reader sees as single characters: "é", a flag, a family emoji are one each. */

@@ -1,14 +1,18 @@
-import { displayWidth, glyphsOf } from './display-width.ts';
+import { displayWidth, glyphsOf, isPlain } from './display-width.ts';
 
 /** Characters that steer a terminal or turn reading order around; people's text must not carry them to a screen. */
 const STEERING =
   /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g;
+/** What `harmless` would change; most texts hold none of it. */
+const NOT_HARMLESS =
+  /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/;
 
 /**
  * Text that is harmless on a screen: steering characters gone, tabs are spaces, line ends kept.
  * @example harmless('a\u001b[31mb') // 'a[31mb'
  */
 export function harmless(text: string): string {
+  if (!NOT_HARMLESS.test(text)) return text;
   return text.replaceAll('\t', ' ').replaceAll('\r\n', '\n').replace(STEERING, '');
 }
 
@@ -21,11 +25,12 @@ export function wrap(text: string, width: number, indent = ''): string[] {
 }
 
 function wrapLine(line: string, width: number, indent: string): string[] {
-  if (displayWidth(line) <= width) return [line];
+  const widthOf = isPlain(line) && isPlain(indent) ? lengthOf : displayWidth;
+  if (widthOf(line) <= width) return [line];
   const lines: string[] = [];
   let current = '';
-  for (const word of line.split(/(?<= )/).flatMap((part) => pieces(part, width - displayWidth(indent)))) {
-    if (displayWidth((current + word).trimEnd()) > width) {
+  for (const word of line.split(/(?<= )/).flatMap((part) => pieces(part, width - widthOf(indent), widthOf))) {
+    if (widthOf((current + word).trimEnd()) > width) {
       lines.push(current.trimEnd());
       current = indent;
     }
@@ -35,13 +40,15 @@ function wrapLine(line: string, width: number, indent: string): string[] {
   return lines;
 }
 
+const lengthOf = (text: string): number => text.length;
+
 /** A word longer than a whole line is cut between glyphs. */
-function pieces(word: string, width: number): string[] {
-  if (displayWidth(word.trimEnd()) <= width) return [word];
+function pieces(word: string, width: number, widthOf: (text: string) => number): string[] {
+  if (widthOf(word.trimEnd()) <= width) return [word];
   const cut: string[] = [''];
   for (const glyph of glyphsOf(word)) {
     const last = cut.at(-1) ?? '';
-    if (displayWidth(last + glyph) > Math.max(width, 2)) cut.push(glyph);
+    if (widthOf(last + glyph) > Math.max(width, 2)) cut.push(glyph);
     else cut[cut.length - 1] = last + glyph;
   }
   return cut;

@@ -11,11 +11,12 @@ const HALF_CHARACTER = /\p{Surrogate}/gu;
  * @example escaped('<!channel> & co', 100) // '&lt;!channel&gt; &amp; co'
  */
 export function escaped(text: string, most: number): string {
-  const parts = Array.from(text.replace(HALF_CHARACTER, '\ufffd'), escapedCharacter);
-  const whole = parts.join('');
+  const plain = text.replace(HALF_CHARACTER, '\ufffd');
+  const whole = plain.replace(/[&<>]/g, escapedCharacter);
   if (whole.length <= most) return whole;
   let kept = '';
-  for (const part of parts) {
+  for (const character of plain) {
+    const part = escapedCharacter(character);
     if (kept.length + part.length >= most) break;
     kept += part;
   }
