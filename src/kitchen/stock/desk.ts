@@ -37,7 +37,7 @@ export function checkWhen(atMs: number, nowMs: number): number {
     throw new Problem(
       'bad_quantity',
       'That time has not come yet.',
-      'Give the time it happened, or leave it out for now.',
+      'Give the time it happened; leave it out when it is happening now.',
     );
   }
   if (atMs < nowMs - LATEST_PAST_MS) {

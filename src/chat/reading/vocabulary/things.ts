@@ -28,13 +28,13 @@ export const PIECES: Readonly<Record<string, readonly string[]>> = {
 export const DISHES =
   list(`granola, trail mix, overnight oats, overnight oat, yogurt parfait, parfait cup, energy bite,
   energy ball, protein ball, protein bar, oat bar, cherry bar, granola bar, snack mix, chia pudding, egg bite, egg muffin,
-  fruit smoothie, protein shake, breakfast burrito, turkey roll, egg sandwich, rice krispie, pb bar, peanut butter bar,
+  fruit smoothie, protein shake, breakfast burrito, turkey roll, egg sandwich, crispy rice treat, pb bar, peanut butter bar,
   protein pancake, rice bar, no bake bar, no bake bite, fruit leather, energy bar, fig bar, oatmeal cup, bircher, muesli cup`);
 
 /** Foods by their everyday names; a kitchen's own names and ids come before these. */
 export const FOODS =
   list(`oat, rolled oat, quick oat, oatmeal, old fashioned oat, steel cut oat, oat bran, oat flour,
-  peanut butter, pb, peanut, almond butter, almond, sunflower butter, sunflower seed butter, sunbutter, sun butter,
+  peanut butter, pb, peanut, almond butter, almond, sunflower butter, sunflower seed butter, sun butter,
   sunflower seed, cashew butter, cashew, walnut, pecan, pistachio, hazelnut, macadamia, nut butter, seed butter, tahini,
   sesame seed, chia, chia seed, flax, flaxseed, flax seed, flax meal, hemp seed, hemp heart, pumpkin seed, pepita,
   milk, whole milk, skim milk, 2% milk, soy milk, soymilk, almond milk, oat milk, oatmilk, coconut milk, rice milk,
