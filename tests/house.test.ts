@@ -50,8 +50,7 @@ describe('the house', () => {
         if (/^(kysely|better-sqlite3|pg)$/.test(target) && room !== 'store')
           wrong.push(`${file} imports ${target}`);
         if (target.startsWith('@slack/') && room !== 'slack') wrong.push(`${file} imports ${target}`);
-        if (room === 'nutrition' && /^(node:|temporal)/.test(target))
-          wrong.push(`${file} imports ${target}`);
+        if (room === 'nutrition' && /^(node:|temporal)/.test(target)) wrong.push(`${file} imports ${target}`);
       }
       if (room === 'nutrition' && /\bDate\.now\(|new Date\(\)/.test(text))
         wrong.push(`${file} reads the clock`);
