@@ -2,6 +2,7 @@ import type { Book } from '../../nutrition/book.ts';
 import type { Atom } from './atoms.ts';
 import { annotate } from './lex/annotate.ts';
 import { lineOf } from './lex/cursor.ts';
+import { mergeContainers } from './lex/merge-containers.ts';
 import { mergeNames } from './lex/merge-names.ts';
 import { mergeNeeds } from './lex/merge-needs.ts';
 import { mergeTimes } from './lex/merge-times.ts';
@@ -31,7 +32,7 @@ export function lex(text: string, book: Book, nowMs: number): Lexed {
   const plain = normalize(text);
   const vocabulary = vocabularyOf(book);
   const line = lineOf(tokenize(plain), vocabulary, nowMs, book.settings.timeZone);
-  const atoms = mergeTimes(mergeNames(mergeNeeds(annotate(line)), vocabulary));
+  const atoms = mergeTimes(mergeContainers(mergeNames(mergeNeeds(annotate(line)), vocabulary)));
   let said = ' ';
   for (const token of line.tokens) if (token.kind !== 'sign') said += `${token.word} `;
   let shape = ' ';

@@ -48,15 +48,11 @@ export function normalize(text: string): string {
   ).trim();
 }
 
-/** "b4" after a time, a meal or a word of asking; anywhere else it is a batch's code. */
-const BEFORE =
-  /\b(mins?|minutes?|hrs?|hours?|h|quick|snacks?|eat|food|meal|drink|right|day|night|something|smth|sth|have) b4 /gi;
-
 /** Slack's bold, strike, code marks and `:shortcodes:`. */
-function markup(written: string): string {
-  const text = /b4/i.test(written) ? written.replace(BEFORE, '$1 before ') : written;
-  if (!/[*~`_:]/.test(text)) return text;
+function markup(text: string): string {
+  if (!/[*~`_:$]/.test(text)) return text;
   return text
+    .replace(/\${2,}/g, ' cost ')
     .replace(/[*~`]+/g, ' ')
     .replace(/:([a-z][a-z_]{2,}):/g, (_, name: string) => ` ${name.replace(/_/g, ' ')} `)
     .replace(/(^|\s)_+(?=\S)|(\S)_+(?=\s|$)/g, '$1$2');

@@ -47,12 +47,14 @@ export const allergens: Command = {
 function withRecipeOfOnes(asked: Asked): Asked {
   const { slots, conversation, kitchen, request } = asked;
   const { last } = conversation;
-  const isOnes = /\bones?\b/i.test(request.text) && slots.recipe === undefined;
-  if (!isOnes || slots.ingredient === undefined || last?.intent !== 'allergens') return asked;
+  if (!/\bones?\b/i.test(request.text) || last?.intent !== 'allergens') return asked;
+  const avoid = slots.avoid ?? last.slots.avoid;
+  if (slots.recipe !== undefined) return { ...asked, slots: { ...slots, avoid } };
+  if (slots.ingredient === undefined) return asked;
   const match = findersOf(kitchen.book).recipes.find(String(slots.ingredient));
   if (match.kind !== 'found') return asked;
   const { ingredient: _word, ...others } = slots;
-  return { ...asked, slots: { ...others, recipe: match.recipe.id, avoid: slots.avoid ?? last.slots.avoid } };
+  return { ...asked, slots: { ...others, recipe: match.recipe.id, avoid } };
 }
 
 /** The food that is asked about; a name that is no recipe here may still be a food. */

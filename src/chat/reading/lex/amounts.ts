@@ -11,7 +11,7 @@ export function amountAt(line: Line, i: number): Found | undefined {
   const disher = disherAt(line, i);
   if (disher) return disher;
   const count = countAt(line, money ? i + 1 : i);
-  if (!count) return undefined;
+  if (!count) return money ? undefined : timeInWords(line, i);
   if (money) return found(line, i, count, 'C', count.next);
   return (
     panAt(line, i, count) ??
@@ -19,6 +19,18 @@ export function amountAt(line: Line, i: number): Found | undefined {
     wordUnitAt(line, i, count) ??
     found(line, i, count, 'N', count.next)
   );
+}
+
+/** "an hour", "half an hour", "an hour and a half", "hour and a half". */
+function timeInWords(line: Line, i: number): Found | undefined {
+  const half = wordAt(line, i) === 'half';
+  const article = half ? wordAt(line, i + 1) : wordAt(line, i);
+  const at = (half ? i + 1 : i) + (article === 'a' || article === 'an' ? 1 : 0);
+  const minutes = DURATION_UNITS.get(wordAt(line, at));
+  const more = andAHalf(line, at + 1);
+  if (minutes === undefined || minutes > 60 || (at === i && more === undefined)) return undefined;
+  const value = minutes * ((half ? 0.5 : 1) + (more === undefined ? 0 : 0.5));
+  return found(line, i, { value, next: at + 1 }, 'Z', more ?? at + 1, { unit: 'min' });
 }
 
 function found(
@@ -91,14 +103,20 @@ function wordUnitAt(line: Line, i: number, count: Count): Found | undefined {
   if (word === 'percent') return found(line, i, count, 'G', count.next + 1);
   const minutes = DURATION_UNITS.get(word);
   if (minutes !== undefined) {
-    return found(line, i, { ...count, value: (count.value ?? 0) * minutes }, 'Z', count.next + 1, {
-      unit: word,
-    });
+    const half = andAHalf(line, count.next + 1);
+    const value = ((count.value ?? 0) + (half === undefined ? 0 : 0.5)) * minutes;
+    return found(line, i, { ...count, value }, 'Z', half ?? count.next + 1, { unit: word });
   }
   if (/^(batch|batches|recipes)$/.test(word)) return found(line, i, count, 'B', skipOf(line, count.next + 1));
   const unit = unitAt(line, count.next, raw);
   return unit && found(line, i, count, 'Q', unit.next, { unit: unit.id });
 }
+
+/** "an hour and a half": where it ends. */
+const andAHalf = (line: Line, i: number): number | undefined =>
+  wordAt(line, i) === 'and' && wordAt(line, i + 1) === 'a' && wordAt(line, i + 2) === 'half'
+    ? i + 3
+    : undefined;
 
 const skipOf = (line: Line, i: number): number => (wordAt(line, i) === 'of' ? i + 1 : i);
 

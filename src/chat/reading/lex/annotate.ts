@@ -8,6 +8,15 @@ import { momentAt } from './moments.ts';
 
 const KEPT_SIGNS = new Set(['?', '+', '=', ',', '&', '/', '.', ';', '-']);
 
+/** Short for a nutrient after a figure only: "20g pro". */
+const SHORT_NUTRIENTS: ReadonlyMap<string, string> = new Map([
+  ['pro', 'protein'],
+  ['prot', 'protein'],
+  ['cal', 'energy'],
+  ['cals', 'energy'],
+  ['sat', 'saturated fat'],
+]);
+
 /** The atoms of a line from left to right; at each place the most telling reading wins. */
 export function annotate(line: Line): Atom[] {
   const atoms: Atom[] = [];
@@ -28,6 +37,11 @@ export function annotate(line: Line): Atom[] {
 function pushWord(line: Line, i: number, atoms: Atom[]): void {
   const token = line.tokens[i];
   if (!token || (token.kind === 'sign' && !KEPT_SIGNS.has(token.raw))) return;
+  const short = /^[QN]$/.test(atoms.at(-1)?.sym ?? '') ? SHORT_NUTRIENTS.get(token.word) : undefined;
+  if (short !== undefined) {
+    atoms.push({ sym: 'M', text: token.typed, word: token.word, id: short });
+    return;
+  }
   const unknown = token.kind === 'word' && token.word.length > 2 && !isKnown(line, token.word);
   atoms.push({ sym: token.word, text: token.typed, word: token.word, ...(unknown ? { unknown } : {}) });
 }
@@ -131,7 +145,17 @@ function lotAt(line: Line, i: number): Found | undefined {
   if (glued && token.kind === 'word' && glued.kind === 'number')
     return { atom: { sym: 'D', text: `${token.raw}-${glued.raw}`, word: token.raw }, next: at + 3 };
   if (token.kind !== 'code' && token.kind !== 'number') return undefined;
-  return { atom: { sym: 'D', text: token.raw, word: token.raw }, next: at + 1 };
+  let text = token.raw;
+  let next = at + 1;
+  for (
+    let more = line.tokens[next];
+    more && !more.spaced && /^[\w./-]+$/.test(more.raw);
+    more = line.tokens[next]
+  ) {
+    text += more.raw;
+    next++;
+  }
+  return { atom: { sym: 'D', text: text.replace(/[./-]+$/, ''), word: text }, next };
 }
 
 /** "double", "x2", "times 3", "half a batch". */

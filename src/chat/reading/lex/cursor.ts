@@ -23,6 +23,9 @@ export interface Found {
 /** Tokens ready to be read: spelling put right, hyphens inside words gone. */
 export function lineOf(all: readonly Token[], vocabulary: Vocabulary, nowMs: number, timeZone: string): Line {
   const tokens = all.filter((token, i) => !(token.raw === '-' && joinsWords(all[i - 1], token, all[i + 1])));
+  tokens.forEach((token, i) => {
+    if (isBefore(tokens, i)) Object.assign(token, { kind: 'word', typed: 'before', word: 'before' });
+  });
   for (const token of tokens) {
     if (token.kind !== 'word' || vocabulary.known.has(token.word) || vocabulary.known.has(stem(token.word)))
       continue;
@@ -30,6 +33,16 @@ export function lineOf(all: readonly Token[], vocabulary: Vocabulary, nowMs: num
   }
   return { tokens, forms: tokens.map((token) => stem(token.word)), vocabulary, nowMs, timeZone };
 }
+
+/** "eat b4 game" is before; "batch B4", "B4 is gone" are a batch. */
+const isBefore = (tokens: readonly Token[], i: number): boolean =>
+  tokens[i]?.kind === 'code' &&
+  tokens[i].typed === 'b4' &&
+  tokens[i + 1]?.kind === 'word' &&
+  !/^(?:batch|batches|lot|lots|trace|of|from|toss|tossed|label|move|moved|with|is)$/.test(
+    tokens[i - 1]?.typed ?? 'of',
+  ) &&
+  !/^(?:is|was|has|are|to|from|in|and|went|labels?|batch)$/.test(tokens[i + 1]?.typed ?? '');
 
 const joinsWords = (before: Token | undefined, sign: Token, after: Token | undefined): boolean =>
   before?.kind === 'word' && after?.kind === 'word' && !sign.spaced && !after.spaced;

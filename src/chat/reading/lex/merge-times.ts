@@ -5,11 +5,19 @@ const BEFORE = new Set(['at', 'by', 'since', 'around', 'until', 'till', '@', 'fr
 /** What makes the number after "at" a count or a reading. */
 const COUNTED = new Set(['P', 'U', 'R', 'F', 'A', 'pieces', 'degrees', 'per', 'each', 'x', 'M']);
 
+const isDay = ({ sym, moment }: Atom): boolean =>
+  sym === 'W' && moment?.day !== undefined && moment.time === undefined;
+/** "mon 9 order milk": what is done at that hour. */
+const VERB_AFTER =
+  /^(?:order|check|soak|thaw|clean|pack|prep|call|wash|label|bake|pull|load|rotate|restock|unload|sanitize|email|text|start|turn|take|to)$/;
+
 /** "at 10", "since 6": an hour nobody called morning or evening. */
 export function mergeTimes(atoms: Atom[]): Atom[] {
   return atoms.map((atom, i) => {
     const before = atoms[i - 1];
-    if (atom.sym !== 'N' || !before || !BEFORE.has(before.sym) || atom.value === undefined) return atom;
+    if (atom.sym !== 'N' || !before || atom.value === undefined) return atom;
+    if (!BEFORE.has(before.sym) && !isDay(before)) return atom;
+    if (isDay(before) && !VERB_AFTER.test(atoms[i + 1]?.sym ?? '')) return atom;
     if (!Number.isInteger(atom.value) || atom.value < 1 || atom.value > 12 || atom.most !== undefined)
       return atom;
     if (

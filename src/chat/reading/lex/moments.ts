@@ -1,5 +1,6 @@
 import type { Moment } from '../atoms.ts';
 import { DAY_WORDS, MONTHS } from '../vocabulary/days.ts';
+import { NUMBER_WORDS } from '../vocabulary/numbers.ts';
 import { type Found, type Line, spanText, wordAt } from './cursor.ts';
 import { writtenDate } from './written-date.ts';
 
@@ -20,10 +21,13 @@ function found(line: Line, from: number, next: number, moment: Moment): Found {
 /** "14:30", "3pm", "3:30 p.m.". */
 function clockAt(line: Line, i: number): Found | undefined {
   const raw = line.tokens[i]?.raw ?? '';
+  const bare = fourDigits(line, i, raw);
+  if (bare) return bare;
   if (!raw.includes(':') && !HALF_OF_DAY.has(wordAt(line, i + 1))) return undefined;
   const match = /^(\d{1,2})(?::(\d\d))?$/.exec(raw);
   if (!match) return undefined;
   const half = halfOfDay(line, i + 1);
+  if (wordAt(line, i + 1) === 'oclock') return oclockAt(line, i, Number(match[1]));
   if (match[2] === undefined && !half) return undefined;
   const said = Number(match[1]);
   const minute = Number(match[2] ?? 0);
@@ -35,7 +39,24 @@ function clockAt(line: Line, i: number): Found | undefined {
   });
 }
 
-const HALF_OF_DAY: ReadonlySet<string> = new Set(['am', 'pm', 'a', 'p', 'in']);
+/** "9 o'clock": nobody said morning or evening. */
+const oclockAt = (line: Line, i: number, hour: number): Found | undefined =>
+  hour < 1 || hour > 12
+    ? undefined
+    : found(line, i, i + 2, { time: clock(hour < 6 ? hour + 12 : hour, 0), unsure: true });
+
+/** "0800"; "1430" after a day, "at" or "by". */
+function fourDigits(line: Line, i: number, raw: string): Found | undefined {
+  const match = /^([01]\d|2[0-3])([0-5]\d)$/.exec(raw);
+  if (!match || line.tokens[i]?.kind !== 'number') return undefined;
+  const before = wordAt(line, i - 1);
+  if (!raw.startsWith('0') && !/^(at|by|@)$/.test(before) && !DAY_WORDS.has(before)) return undefined;
+  return found(line, i, /^(hrs?|hours)$/.test(wordAt(line, i + 1)) ? i + 2 : i + 1, {
+    time: `${match[1]}:${match[2]}`,
+  });
+}
+
+const HALF_OF_DAY: ReadonlySet<string> = new Set(['am', 'pm', 'a', 'p', 'in', 'oclock']);
 
 function halfOfDay(line: Line, i: number): { pm: boolean; next: number } | undefined {
   const word = wordAt(line, i);
@@ -111,8 +132,12 @@ const isVerb = (line: Line, i: number): boolean =>
     i > 0 &&
     /^(on|in|out|there|at|for|over|overnight|around)$/.test(wordAt(line, i + 1)) &&
     !/^(game|match|meet|on|this|next)$/.test(wordAt(line, i - 1)) &&
+    !(wordAt(line, i + 1) === 'at' && isClock(line, i + 2)) &&
     line.tokens[i]?.raw === 'sat') ||
   (wordAt(line, i) === 'sun' && /^(butter|dried)$/.test(wordAt(line, i + 1)));
+
+const isClock = (line: Line, i: number): boolean =>
+  (line.tokens[i]?.raw ?? '').includes(':') || /^(am|pm|noon)$/.test(wordAt(line, i + 1));
 
 function everyAt(line: Line, i: number): Found | undefined {
   const other = wordAt(line, i + 1);
@@ -134,12 +159,18 @@ function relativeAt(line: Line, i: number, word: string): Found | undefined {
 }
 
 /** "in 20 min", "+2h": minutes, hours or days from now. */
-function offsetAt(line: Line, i: number, from: number): Found | undefined {
-  const raw = line.tokens[i]?.raw ?? '';
-  const half = raw === 'half' && wordAt(line, i + 1) === 'an';
-  const amount = half ? 0.5 : raw === 'an' || raw === 'a' ? 1 : Number(raw);
-  const unit = wordAt(line, half ? i + 2 : i + 1);
-  const next = half ? i + 3 : i + 2;
+function offsetAt(line: Line, start: number, from: number): Found | undefined {
+  let i = start;
+  while (/^(like|about|around|roughly|approx|approximately|maybe)$/.test(wordAt(line, i))) i++;
+  const word = wordAt(line, i);
+  const half = word === 'half' && /^(an?|hour|hr)$/.test(wordAt(line, i + 1));
+  const bare = half && !/^an?$/.test(wordAt(line, i + 1));
+  const whole = half ? 0.5 : /^an?$/.test(word) ? 1 : (NUMBER_WORDS.get(word) ?? Number(line.tokens[i]?.raw));
+  const at = half && !bare ? i + 2 : i + 1;
+  const unit = wordAt(line, at);
+  const more = wordAt(line, at + 1) === 'and' && wordAt(line, at + 3) === 'half' ? 3 : 0;
+  const amount = whole + (more > 0 ? 0.5 : 0);
+  const next = at + 1 + more;
   if (!(amount > 0) || /^(before|after|ago)$/.test(wordAt(line, next))) return undefined;
   if (/^(d|days?)$/.test(unit)) return found(line, from, next, { offset: `+${amount}d` });
   if (/^(weeks?)$/.test(unit)) return found(line, from, next, { offset: `+${amount * 7}d` });

@@ -23,7 +23,7 @@ const TOPICS: readonly (readonly [topic: MedicalTopic, signs: readonly RegExp[]]
 
 /** Everyday sentences of a kitchen that a sign would fit. */
 const EVERYDAY =
-  / (?:weight of (?:each|every|a|the|one|\d+)|cut weight of (?:each|every|the)|piece weight|drop \d+ lbs? (?:of )?(?:oats|flour)|cooking period|growth period) /;
+  / (?:weight of (?:each|every|a|the|one|\d+)|cut weight of (?:each|every|the)|piece weight|drop \d+ lbs? (?:of )?(?:oats|flour)|cooking period|growth period|caffeine (?:[a-z]+ )*drug test(?:s|ing)?) /;
 /** Questions about a food for people with a condition are allergen questions. */
 const FOR_FOOD =
   / (?:is|are|does) (?:the |this |these |our )?[a-z ]{0,30}(?:celiac|coeliac|diabetic) (?:safe|friendly|ok) /;

@@ -51,6 +51,19 @@ export const COMMON_WORDS: ReadonlySet<string> = new Set(
   ship short shortage shorted sub subbed subs per roster rosters travel traveling travelling trip trips
   bigger smaller thicker thinner lighter heavier higher lower fewer larger cheaper quicker faster homemade regular plain mini jumbo big
   morning session sessions workout workouts race races meet meets tournament tournaments scrimmage scrimmages
+  cranked whipped knocked banged churned threw grabbed snagged scarfed devoured inhaled polished housed hooked loaded hauled
+  connect connects connected connection internet wifi password login email website link pitch puck whistle anthem lineup inning innings halves heats
+  certificate certification certified document policy rule rules regulation committee compliance
+  lieu spread spreads absolutely basically literally honestly maybe perhaps somewhat fairly rough roughly approximately about
+  yesterday weekday midweek whenever meanwhile afterwards afterward beforehand ahead prior upcoming previous
+  explain describe suggest recommend recommended advice tip tips hint option options choice choices pick picks favorite favorites
+  starving famished hungry thirsty full craving cravings appetite tasty delicious gross yucky
+  weird strange funny odd random crazy wild insane nuts super mega ultra
+  bosses trainers players coaches athletes visitors parents kids guests recruits alumni officials
+  winner winning won beat score scored scores history chess poem joke song movie story music weather president capital
+  sorry thank cheers awesome amazing perfect excellent terrible awful horrible
+  anybody whoever whichever wherever however whether although unless until while
+  write wrote written sing dance translate solve homework exam essay class classes
   ride rides hike runs bike sprint sprints marathon triathlon conditioning halftime kickoff tipoff warmup cooldown`
     .split(/\s+/)
     .filter((word) => word !== ''),

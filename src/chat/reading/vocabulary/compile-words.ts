@@ -78,14 +78,20 @@ function addKitchen(book: Book, add: Add): void {
       if (!TOO_SHORT.test(name)) add(name, { sym: 'F', id: food.id });
 }
 
-/** "Muffins" is a piece and, where one recipe answers to it, that recipe; "bars" and "bites" are any of them. */
+/** "Muffins" is a piece and, where one recipe answers to it, that recipe; "bars" and "bites" are any of them where there are several. */
 function addPieces(book: Book, add: Add): void {
   const answering = new Map<string, string>();
+  const kinds = new Map<string, number>();
+  for (const recipe of book.recipes.values()) {
+    const piece = stems(recipe.title).at(-1) ?? '';
+    kinds.set(piece, (kinds.get(piece) ?? 0) + 1);
+  }
   for (const recipe of book.recipes.values())
     for (const alias of recipe.aliases) answering.set(stems(alias).join(' '), recipe.id);
   for (const [piece, spellings] of Object.entries(PIECES)) {
     for (const text of spellings) {
-      const id = ANY_DISH.has(piece) ? undefined : answering.get(stems(text).join(' '));
+      const isOneDish = !ANY_DISH.has(piece) || (kinds.get(piece) === 1 && piece !== 'person');
+      const id = isOneDish ? answering.get(stems(text).join(' ')) : undefined;
       add(text, { sym: 'P', unit: piece, id });
     }
   }
