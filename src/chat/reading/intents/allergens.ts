@@ -5,6 +5,10 @@ import { all, first } from '../slots/find.ts';
 import { ingredient, needsOf, recipe } from '../slots/names.ts';
 import { when } from '../slots/when.ts';
 
+/** What came is not what was read about. */
+const CHANGED =
+  / (?:new|different|changed|another|switched|swapped|other) (?:[a-z]+ )?(?:brand|brands|supplier|vendor|product|label|formula|recipe from|version of F|ingredients list) | (?:sent|send|delivered|got|bought|came|subbed|substituted|gave|ordered|using) (?:[a-z]+ )?(?:a |the |some )?(?:different|new|another|other) (?:F|R|Y|P|brand|kind|one|ones|M) | (?:label|formula|packaging|ingredients?) (?:has |have |was |were |is |are )?(?:changed|different|new) /;
+
 export const allergens: IntentReader = {
   intent: 'allergens',
   cues: [
@@ -24,8 +28,32 @@ export const allergens: IntentReader = {
     'contains',
     'contamination',
     'brand',
+    'allowed',
+    'safe',
+    'same',
+    'label',
   ],
   rules: [
+    [/ (?:V|F) in (?:the |our |your |this |these |those |my )?(?:R|P) /, 6.6],
+    [/ (?:V|F|A|allergy|allergic) \? (?:R|P) (?:\? )?$/, 7],
+    [/ (?:which|what|any|show|list) (?:[a-z]+ )*recipes? (?:[a-z]+ )*(?:A|V) | A recipes? /, 8.6],
+    [/ (?:F|V) .*(?:which|what) (?:R |P )?can (?:he|she|they|i|we|P) (?:have|eat) /, 8.6],
+    [
+      / (?:is|are) (?:it|this|that|these|they|the R|the P|R|P) (?:[a-z]+ )?(?:safe|good) (?:for me |now |to eat )?\?? ?$/,
+      5.8,
+    ],
+    [/^ (?:A |V )+(?:allergy |allergies |options? |snacks? |friendly |only |P )*\?? ?$/, 6.2],
+    [
+      / (?:P|snacks?|options?|anything|something) (?:without|with no|minus|thats|that are) (?:V|A|F) | A (?:P|snacks?|options?|food|foods|stuff|things) /,
+      6.8,
+    ],
+    [/ (?:and )?(?:for )?(?:my|a|our|the) (?:[a-z]+ )?(?:P )?A $/, 5.8],
+    [/ same (?:table|board|pan|mixer|knife|counter|equipment|line) /, 8.6],
+    [
+      / (?:does|do|has|have|is) (?:the )?(?:F|Y|R) (?:have|has|contain|contains|free of|got)? ?(?:[a-z]+ ){0,2}(?:V|A|F) /,
+      7.2,
+    ],
+
     [/ (?:allergens?|allergy|allergies|allergic) /, 7],
     [/ (?:does|do|is|are|has|have|got|any|contain|contains|there) (?:[a-zRPLWN]+ ){0,6}(?:V|A) /, 6.4],
     [/ (?:is|are|r) (?:[a-z]+ ){0,3}(?:[RPFY] )?(?:[a-z]+ )?(?:A) /, 7.4],
@@ -48,7 +76,7 @@ export const allergens: IntentReader = {
     [/ (?:ok|okay|safe|fine) (?:[a-z]+ )*(?:for|with) (?:[a-z]+ )*(?:A|V) /, 7.6],
     [/^ (?:A )+\? $/, 5.6],
     [/ for (?:[a-z]+ )*(?:with|who) (?:[a-z]+ )*A /, 7],
-    [/ (?:new|different|changed|another|switched) (?:brand|supplier|product|label|formula) /, 7],
+    [CHANGED, 7],
     [/ (?:cant|cannot) (?:have|eat) (?:[a-z]+ )*(?:R|P) /, 7],
     [/ (?:A|V) \? $/, 5.2],
     [/ (?:R|P) (?:[a-z]+ )?A \? /, 6.6],
@@ -67,11 +95,7 @@ export const allergens: IntentReader = {
     )
       ? { may_contain: true }
       : {}),
-    ...(/ (?:new|different|changed|another|switched) (?:brand|supplier|product|label|formula) /.test(
-      lexed.shape,
-    )
-      ? { changed_product: true }
-      : {}),
+    ...(CHANGED.test(lexed.shape) ? { changed_product: true } : {}),
     ...(/ (?:label|list|card|sign|sheet) /.test(lexed.shape)
       ? { output: / label /.test(lexed.shape) ? 'label' : 'list' }
       : {}),
@@ -80,7 +104,8 @@ export const allergens: IntentReader = {
 
 /** Every need and allergen named; a food that is an allergen counts when it is asked for in something. */
 function avoided(lexed: Lexed): Slots {
-  const stated = [...all(lexed, 'A'), ...all(lexed, 'V')];
+  const named = all(lexed, 'R').filter((atom) => atom.needs !== undefined);
+  const stated = [...all(lexed, 'A'), ...all(lexed, 'V'), ...named];
   const asked = all(lexed, 'F').filter(
     (atom) => atom.needs !== undefined && (stated.length === 0 || lexed.syms.has('R')),
   );
@@ -97,13 +122,14 @@ const onlyNeeds = (lexed: Lexed): boolean => {
 
 function scope(lexed: Lexed): Slots {
   const { shape } = lexed;
-  if (/ (?:roster|team|who|whose|anyone|anybody) /.test(shape)) return { scope: 'roster' };
+  if (lexed.syms.has('K') || / (?:roster|team|who|whose|anyone|anybody) /.test(shape))
+    return lexed.syms.has('K') && lexed.syms.has('R') ? {} : { scope: 'roster' };
   if (lexed.syms.has('L') || / (?:stock|left|available|on hand) /.test(shape)) return { scope: 'all_stock' };
   if (/ W /.test(shape) && / (?:everything|all|week|menu) /.test(` ${shape} ${lexed.said} `))
     return { scope: 'week' };
   if (
     !lexed.syms.has('R') &&
-    / (?:which|what|everything|all|any|list|show|options?) (?:[a-z]+ ){0,3}(?:P|recipes?|snacks?|do|can|is|are|options?|A|everything) /.test(
+    / (?:which|what|everything|all|any|list|show|options?) (?:[a-z]+ ){0,3}(?:P|recipes?|snacks?|do|can|is|are|options?|A|everything) | A (?:recipes?|options?|snacks?|P|food|foods|things|stuff) |^ (?:A |V )+(?:only )?\?? ?$| (?:P|snacks?) (?:without|with no|minus|thats|that are) (?:A|V|F) /.test(
       shape,
     )
   )

@@ -7,7 +7,7 @@ import { avoid, nutrients, sport } from '../slots/names.ts';
 import { durationMin, whenText } from '../slots/when.ts';
 
 const EVENT =
-  '(?:lift|lifting|practice|game|games|match|training|workout|workouts|race|session|sessions|run|ride|meet|swim|gym|weights|conditioning|competition|tournament|kickoff|halftime|tipoff|warmup|scrimmage|exercise|rehab|bed|S|bus|tip)';
+  '(?:lift|lifting|practice|game|games|match|training|workout|workouts|race|session|sessions|run|ride|meet|swim|gym|weights|conditioning|competition|tournament|kickoff|halftime|tipoff|warmup|scrimmage|exercise|rehab|bed|S|bus|tip|heat|heats|halves|innings|inning|sets|events|relay|relays|doubleheader|double header|B header|marathon|triathlon|regatta|tourney|invitational|meets|races|matches|tryouts|trial|trials|final|finals|class)';
 
 export const fuel: IntentReader = {
   intent: 'fuel',
@@ -34,11 +34,87 @@ export const fuel: IntentReader = {
     'M',
     'Q',
     'hungry',
+    'starving',
+    'famished',
+    'dying',
+    'food',
+    'feed',
+    'fueling',
+    'refuel',
+    'pregame',
+    'postgame',
+    'gap',
+    'travel',
+    'finished',
+    'W',
+    'Z',
     'weigh',
     'lift',
     'sweat',
   ],
   rules: [
+    [
+      new RegExp(
+        ` ${EVENT} (?:[a-z]+ )*(?:W|Z) .*(?:eat|eats|have|snack|snacks|food|fuel|feed|drink|hungry|recommend) `,
+      ),
+      8.6,
+    ],
+    [
+      new RegExp(
+        ` (?:starving|hungry|famished|dying for|craving|need fuel|need food|need something) .*(?:${EVENT} (?:[a-z]+ )*(?:W|Z)|(?:W|Z) (?:[a-z]+ )*${EVENT}|before ${EVENT}) `,
+      ),
+      8.6,
+    ],
+    [
+      new RegExp(
+        ` (?:W|Z) (?:[a-z]+ ){0,3}(?:before|till|until|to|from) (?:[a-z]+ )*${EVENT} .*(?:eat|have|snack|food|fuel|feed|drink|P) `,
+      ),
+      8.4,
+    ],
+    [
+      / (?:pregame|postgame|prematch|postmatch|prerace|postrace|prepractice|pregame|pre game|post game|pre match|pre practice|post practice|pre race|post race|pre meet|pre lift|post lift) /,
+      7.8,
+    ],
+    [new RegExp(` between (?:[a-z]+ )*(?:${EVENT}) `), 8.2],
+    [
+      / (?:Z (?:[a-z]+ )?(?:gap|break|apart|between|turnaround|off)|(?:gap|break|turnaround) (?:[a-z]+ ){0,3}Z) .*(?:eat|feed|fuel|snack|food|have|P|M) /,
+      8.6,
+    ],
+    [
+      / (?:eat|feed|fuel|snack|food|P|M) .*(?:Z (?:[a-z]+ )?(?:gap|break|apart|between|turnaround)|(?:gap|break) (?:[a-z]+ ){0,3}Z) /,
+      8.4,
+    ],
+    [
+      / M (?:per|an|each|every|a) (?:hour|hr|U|Z|min|h) | (?:carbs?|M|drink|sip) .*(?:during|per hour|an hour|mid) (?:[a-z]+ )*/,
+      8.2,
+    ],
+    [/ (?:fuel|fueling|refuel|refueling) /, 8.2],
+    [
+      / (?:travel|bus|road|plane|flight) (?:[a-z]+ ){0,2}(?:food|snack|snacks|meal|meals|eats|fuel|P) (?!.*N)/,
+      7,
+    ],
+    [
+      / (?:food|snacks?|eat|meal) (?:[a-z]+ )*(?:for|on) (?:[a-zQZN]+ )*(?:bus|trip|ride|plane|flight|drive|road) (?!.*N P)/,
+      7,
+    ],
+    [
+      / how much (?:M|water|fluid|carbs?) (?:do|should|does|would|will) (?:i|we|he|she|they|athletes|P) (?:[a-z]+ )*(?:need|eat|get|have|drink|take) /,
+      7.6,
+    ],
+    [
+      new RegExp(
+        ` (?:just )?(?:finished|done with|after|done|got done with|coming from|left) (?:[a-z]+ ){0,2}${EVENT} (?:[a-z]+ )*(?:R|P|F|what|eat|or|snack|M) `,
+      ),
+      7.8,
+    ],
+    [
+      new RegExp(
+        ` (?:snack|eat|food|meal|something|smth|sth|need) (?:[a-z]+ ){0,4}(?:before|after|during|between) (?:[a-z]+ ){0,3}${EVENT} `,
+      ),
+      8.3,
+    ],
+    [new RegExp(` ${EVENT} (?:[a-z]+ )?(?:W|Z) what (?:[a-z]+ )*`), 6.6],
+
     [
       new RegExp(
         ` (?:eat|snack|snacks|drink|have|fuel|food|meal|meals|breakfast|P|hydrate|recovery|M|carbs?) .*(?:before|after|during|between|in|post|pre|at|for|prior to) (?:[a-zWS]+ ){0,3}${EVENT} `,
@@ -100,17 +176,30 @@ export const fuel: IntentReader = {
 
 function phase(lexed: Lexed): Slots {
   const { shape } = lexed;
-  if (/ (?:between|doubleheader|back to back) /.test(shape)) return { phase: 'between' };
+  if (/ (?:between|doubleheader|double header|B header|back to back|gap|apart) /.test(shape))
+    return { phase: 'between' };
   if (/ (?:bus|travel|travelling|traveling|plane|flight|road trip) /.test(shape)) return { phase: 'travel' };
   if (
-    / (?:all day|whole day|per day|a day|each day|daily|carb load|loading|throughout) /.test(shape) &&
+    / (?:all day|whole day|full day|per day|a day|each day|daily|carb load|loading|throughout|tourney|tournament) /.test(
+      shape,
+    ) &&
     !/ (?:after|during) /.test(shape)
   )
     return { phase: 'all_day' };
-  if (/ (?:after|post|recovery|recover|refuel|following|finished|done with) /.test(shape))
+  if (
+    / (?:during|halftime|half time|mid|per hour|an hour into|in the middle of) |^ during /.test(shape) &&
+    !/ (?:after|before) /.test(shape)
+  )
+    return { phase: 'during' };
+  if (
+    / (?:after|post|recovery|recover|refuel|following|finished|done|postgame|postmatch|postrace|coming off|got out of) /.test(
+      shape,
+    )
+  )
     return { phase: 'post' };
   if (
-    / (?:before|pre|prior|until|till) /.test(shape) ||
+    / (?:before|pre|prior|until|till|pregame|prematch|prerace|prepractice) /.test(shape) ||
+    new RegExp(` ${EVENT} (?:[a-z]+ ){0,2}(?:W|Z) `).test(shape) ||
     / (?:game|match|practice|race|kickoff) (?:[a-z]+ )*W /.test(shape)
   )
     return { phase: 'pre' };
@@ -125,7 +214,9 @@ const startsLater = (lexed: Lexed): boolean =>
 
 function timing(lexed: Lexed): Slots {
   const lengths = all(lexed, 'Z');
-  const before = find(lexed, / Z (?:[a-z]+ ){0,2}(?:before|until|till|prior|to) /)?.[0];
+  const before =
+    find(lexed, / Z (?:[a-zS]+ ){0,2}(?:before|until|till|prior|to|out|away|from now|from) /)?.[0] ??
+    find(lexed, / (?:pregame|pre|before) (?:[a-z]+ ){0,3}Z /)?.at(-1);
   const offset = all(lexed, 'W').find((atom) => atom.moment?.offset?.startsWith('+'))?.moment?.offset;
   const gap = find(
     lexed,

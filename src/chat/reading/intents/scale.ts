@@ -14,6 +14,7 @@ import {
   quantity,
   unitAfter,
 } from '../slots/numbers.ts';
+import { targets } from '../slots/targets.ts';
 import { when } from '../slots/when.ts';
 
 const PROBLEMS: readonly (readonly [RegExp, string])[] = [
@@ -66,6 +67,19 @@ export const scale: IntentReader = {
     'stick',
   ],
   rules: [
+    [/ (?:amounts?|ingredients?|measurements?|quantities) (?:[a-z]+ )*for (?:[a-z]+ )?N /, 7.8],
+    [/ N (?:[a-z]+ )?(?:R|P) .*recipe /, 7.7],
+    [/ (?:gimme|need|make|want|amounts|give|do|like) .*N (?:more |of them |of those |of these )$/, 4.5],
+    [/ R .*N of (?:them|those|these|em) /, 5],
+    [/^ R (?:for )?(?:N|B) (?:P )?$/, 5],
+    [/ F .*Q (?:left |only )?(?:[a-z]+ )*how many (?:P|R) /, 8.7],
+    [/ Q (?:left |only )(?:[a-z]+ )*how many (?:P|R) /, 8.6],
+    [/^ (?:[a-z]+ )?(?:need|want|make|get|give) (?:us |me )?(?:a |some |the )(?:R|P) $/, 2],
+    [/ more (?:R|P) .*N /, 5],
+    [/ N (?:R|P) (?:[a-z]+ )?down to N /, 7.4],
+    [/ (?:P|R) for (?:[a-z]+ )?N /, 5],
+    [/ R in U /, 4.4],
+
     [/ N /, 1],
     [/^ N $/, 3],
     [/ N (?:[a-z]+ ){0,2}(?:A )*(?:[a-z]+ )?(?:P|R) /, 4],
@@ -131,7 +145,7 @@ export const scale: IntentReader = {
       ...cut,
       ...(all(lexed, 'N').length === 0 && first(lexed, 'Q') ? bareUnit(lexed) : {}),
       ...(trouble.problem ? bareUnit(lexed) : {}),
-      ...factor(lexed),
+      ...batches(lexed),
       ...dish(lexed),
       ...(lexed.syms.has('F') || lexed.syms.has('M') ? ingredient(lexed) : {}),
       ...amounts(lexed),
@@ -141,12 +155,50 @@ export const scale: IntentReader = {
       ...perPerson(lexed),
       ...parts(lexed),
       ...extra(lexed),
+      ...pieceBefore(lexed),
+      ...reduced(lexed),
+      ...perPieceTarget(lexed),
       ...trouble,
       ...outputUnit(lexed),
       ...when(lexed),
     };
   },
 };
+
+/** "cut 40 bars down to 30": the second is wanted. */
+function reduced(lexed: Lexed): Slots {
+  const [was, now] = find(lexed, / N (?:R|P) (?:[a-z]+ )?down to N /)?.filter(({ sym }) => sym === 'N') ?? [];
+  return was && now ? { quantity: numberOf(now), quantity_was: numberOf(was) } : {};
+}
+
+/** From here on "oat bars x 36" counts bars; nobody asks for so many batches. */
+const MANY = 12;
+
+function batches(lexed: Lexed): Slots {
+  const atom = first(lexed, 'B');
+  const isCount =
+    /^(?:x|times)\b/.test(atom?.text ?? '') &&
+    Number.isInteger(atom?.value) &&
+    (atom?.value ?? 0) >= MANY &&
+    !lexed.syms.has('N') &&
+    lexed.syms.has('R');
+  if (!atom || !isCount) return factor(lexed);
+  const unit = first(lexed, 'R')?.unit;
+  return { quantity: numberOf(atom), ...(unit === undefined ? {} : { unit }) };
+}
+
+/** "more bars, like 120": the piece may stand before the one number. */
+function pieceBefore(lexed: Lexed): Slots {
+  const piece = first(lexed, 'P');
+  const isOne = all(lexed, 'N').length === 1 && quantity(lexed).unit === undefined;
+  return isOne &&
+    piece &&
+    piece.unit !== 'person' &&
+    / P (?:[a-z]+ ){0,3}N /.test(lexed.shape) &&
+    !/ (?:into|for) N /.test(lexed.shape)
+    ? { unit: piece.unit }
+    : {};
+}
 
 function amounts(lexed: Lexed): Slots {
   const mass = pieceMass(lexed);
@@ -223,6 +275,13 @@ function parts(lexed: Lexed): Slots {
     });
   });
   return found.length > 1 ? { parts: found } : {};
+}
+
+/** "40 bars of 200 kcal": a figure each piece should have. */
+function perPieceTarget(lexed: Lexed): Slots {
+  if (!/ (?:P|R) (?:of|with|at) N M /.test(lexed.shape)) return {};
+  const goal = targets(lexed);
+  return goal.length > 0 ? { target: goal as unknown as SlotValue } : {};
 }
 
 function extra(lexed: Lexed): Slots {

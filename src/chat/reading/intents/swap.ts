@@ -4,7 +4,7 @@ import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { all, find } from '../slots/find.ts';
 import { avoid, dish, ingredient, knownRecipe, nameOf } from '../slots/names.ts';
-import { amount } from '../slots/numbers.ts';
+import { amount, numberOf } from '../slots/numbers.ts';
 
 const THING = '(?:F|M|V|A|Y|R)';
 
@@ -27,6 +27,23 @@ export const swap: IntentReader = {
     'version',
   ],
   rules: [
+    [/ F (?:[a-z]+ )*(?:into|in|to|for) (?:[a-z]+ )?(?:R|P) instead of /, 9.6],
+    [/ use F (?:and )?not F /, 9],
+    [/ in lieu of /, 8.5],
+    [
+      / F (?:[a-z]+ )?(?:is |are |was )?(?:gone|finish|finished|out|empty|bad|spoiled|expired|moldy) .*(?:use|what|instead|F|else|\?) /,
+      8,
+    ],
+    [
+      / (?:no|out of|short on|low on|store had no|only got|only have|dont have) (?:[a-z]+ )?F (?:[a-z]+ )*(?:only |so |but |just )(?:[a-z]+ )*F /,
+      8.4,
+    ],
+    [/ R (?:but )?(?:A )(?:A )*$/, 6.6],
+    [
+      / what (?:else )?(?:can|could|do|should) (?:i|we|you) (?:use|put|add) (?:now|instead|then)? ?\?? ?$/,
+      6.5,
+    ],
+
     [new RegExp(` (?:out|outta|short|low|ran out) (?:of|on) (?:[a-z]+ ){0,2}${THING} `), 7.5],
     [
       new RegExp(
@@ -67,18 +84,32 @@ export const swap: IntentReader = {
     [/ can (?:[a-zRP]+ )*(?:be|made|make|do|without) (?:[a-z]+ )*A /, 8],
     [/ for (?:F|M) (?:because|since|cuz) /, 5],
   ],
-  slots: (lexed) => ({ ...pair(lexed), ...avoid(lexed), ...recipeOf(lexed), ...amount(lexed) }),
+  slots: (lexed) => ({ ...pair(lexed), ...avoid(lexed), ...recipeOf(lexed), ...measured(lexed) }),
 };
+
+/** The first food is missing; the second, told after it, is at hand. */
+const LACKS =
+  / (?:no|out of|out|short on|short|low on|low|ran out of|dont have|lacking|missing) (?:[a-z]+ ){0,3}F .*F | F (?:[a-z]+ ){0,2}(?:gone|finished|finish|out|empty|bad|spoiled|expired) .*F /;
 
 const recipeOf = (lexed: Lexed): Slots =>
   / (?:version|variation|variant) /.test(lexed.shape) || !lexed.syms.has('F')
     ? dish(lexed)
     : knownRecipe(lexed);
 
+/** "2 cups of milk", "2 eggs". */
+function measured(lexed: Lexed): Slots {
+  const said = amount(lexed);
+  const count = said.amount === undefined ? find(lexed, / N F /)?.[0] : undefined;
+  return count ? { amount: numberOf(count), amount_unit: 'each' } : said;
+}
+
 /** Old and new by the grammar of the verb: "sub NEW for OLD", "replace OLD with NEW", "NEW instead of OLD". */
 function pair(lexed: Lexed): Slots {
   const newOld =
-    find(lexed, / (?:F|Y) (?:[a-z]+ )?(?:instead of|in place of|rather than|not) (?:[a-z]+ )?(?:F|M|Y|A) /) ??
+    find(
+      lexed,
+      / (?:F|Y) (?:[a-z]+ )?(?:(?:into|in|to) (?:[a-z]+ )?(?:R|P) )?(?:instead of|in place of|in lieu of|rather than|and not|not) (?:[a-z]+ )?(?:F|M|Y|A) /,
+    ) ??
     find(
       lexed,
       / (?:sub|subs|subbing|substitute|use|using) (?:[a-z]+ )?(?:F|Y) (?:[a-z]+ )?(?:for|instead of|in place of) (?:[a-z]+ )?(?:F|M|Y) /,
@@ -91,6 +122,10 @@ function pair(lexed: Lexed): Slots {
   if (oldNew) return both(oldNew, 'oldNew');
   const use = find(lexed, /^ can (?:i|we|u|you) use (?:[a-z]+ )?F \??/)?.find((atom) => atom.sym === 'F');
   if (use && all(lexed, 'F').length === 1) return { replacement: nameOf(use) };
+  const foods = all(lexed, 'F');
+  const [lacking, standIn] = foods;
+  if (lacking && standIn && foods.length === 2 && LACKS.test(lexed.shape))
+    return { ingredient: nameOf(lacking), replacement: nameOf(standIn) };
   const said = ingredient(lexed);
   if (said.ingredient !== undefined) return said;
   const shelf = all(lexed, 'A').find((atom) => atom.id !== undefined && !/ free | allerg/.test(lexed.said));

@@ -39,6 +39,23 @@ export const temperature: IntentReader = {
     'reading',
   ],
   rules: [
+    [
+      / (?:L|it|R|F|P) (?:[a-z]+ ){0,5}(?:is|its|was|at|reads|reading|says|shows|hit|reached|holding) (?:at |about |around )?N (?:now |right now |in there |inside |rn |deg |again )*$/,
+      8.3,
+    ],
+    [/ L .*(?:its|at|is|reads|says) N (?:in there|inside|in it|now|rn) /, 8.6],
+    [/ (?:temp|temps|temperature) (?:[a-z]+ )?N | (?:temp|temperature) (?:[a-z]+ ){0,3}N (?:L )?$/, 8],
+    [
+      / (?:R|F|P) (?:is |are |was |were )?(?:holding|held|reached|hit|cooked|internal|probed|temped|cooled|cooling|came out) (?:[a-z]+ )*(?:at |to )?N $/,
+      8.2,
+    ],
+    [/ (?:max|maximum|min|minimum|highest|lowest|safe|right|correct|proper) (?:[a-z]+ )*temp /, 8.2],
+    [/ lost power | power (?:[a-z]+ )*(?:Z|out|off|back) /, 8.5],
+    [
+      / (?:left|forgot|been|sat|sitting) (?:[a-zRPF]+ )*in (?:the |my |a |his |her |our )?(?:van|car|truck|trunk|bag|backpack|locker|bus|sun|gym bag) .*(?:Z|W|all|since|overnight) /,
+      8.6,
+    ],
+
     [/ T /, 5],
     [/ L (?:[a-zW:]+ ){0,5}T /, 8],
     [/ T (?:[a-z]+ ){0,4}L /, 7.5],
@@ -82,7 +99,7 @@ export const temperature: IntentReader = {
   slots(lexed) {
     const found = event(lexed);
     const isAsk =
-      / (?:how cold|how hot|how warm|what temp|what temperature|should|limit|danger zone|how long can) /.test(
+      / (?:how cold|how hot|how warm|what temp|what temperature|should|limit|danger zone|how long can|max|maximum|min|minimum|highest|lowest|safe temp|right temp) /.test(
         lexed.shape,
       );
     const long = durationMin(first(lexed, 'Z'));
@@ -125,7 +142,12 @@ function reading(lexed: Lexed): Slots {
     lexed,
     / (?:L|is|reads|reading|at|says|shows|hit|was|reached) (?:[a-z]+ )?N (?!P|R)/,
   )?.findLast((each) => each.sym === 'N');
-  return bare && lexed.syms.has('L') ? { temp_f: numberOf(bare) } : {};
+  if (bare && lexed.syms.has('L')) return { temp_f: numberOf(bare) };
+  const told = find(
+    lexed,
+    / (?:temp|temps|temperature|holding|held|at|its|is|reads|reading|says|hit|reached|probed|temped|to) (?:[a-z]+ )?N (?!P|R|F|U|A)/,
+  )?.findLast((each) => each.sym === 'N');
+  return told && /^\d/.test(told.text) && (told.value ?? 0) > 12 ? { temp_f: numberOf(told) } : {};
 }
 
 const place = (lexed: Lexed): Slots => {
