@@ -36,7 +36,7 @@ export const allergens: IntentReader = {
   rules: [
     [/ (?:V|F) in (?:the |our |your |this |these |those |my )?(?:R|P) /, 6.6],
     [/ (?:V|F|A|allergy|allergic) \? (?:R|P) (?:\? )?$/, 7],
-    [/ (?:which|what|any|show|list) (?:[a-z]+ )*recipes? (?:[a-z]+ )*(?:A|V) | A recipes? /, 8.6],
+    [/ (?:which|what|any|show|list) (?:[a-z]+ )*recipes? (?:[a-z]+ )*(?:A|V) /, 8.6],
     [/ (?:F|V) .*(?:which|what) (?:R |P )?can (?:he|she|they|i|we|P) (?:have|eat) /, 8.6],
     [
       / (?:is|are) (?:it|this|that|these|they|the R|the P|R|P) (?:[a-z]+ )?(?:safe|good) (?:for me |now |to eat )?\?? ?$/,
