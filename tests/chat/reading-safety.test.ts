@@ -74,3 +74,9 @@ describe('reading any text', () => {
     expect(said('1/0 cup oats in grams')).toMatchObject({ intent: 'measure', slots: { amount: '1/0' } });
   });
 });
+
+test('an emergency at the very end of the longest message is read', () => {
+  const last = ' also he cant breathe';
+  const message = 'oat bars and honey '.repeat(300).slice(0, 4_000 - last.length) + last;
+  expect(said(message).intent).toBe('emergency');
+});

@@ -1,7 +1,7 @@
 import { EMOJI_WORDS } from './vocabulary/emoji.ts';
 
-/** Longest message that is read; a longer one is a pasted document, not a request. */
-export const LONGEST_MESSAGE = 2_000;
+/** Longest message that is read: as much as the chat takes, so that nothing it takes is left unread. */
+export const LONGEST_MESSAGE = 4_000;
 
 const PLAIN = /^[\x20-\x25\x27-\x3b\x3d-\x7e]*$/;
 const VULGAR: Readonly<Record<string, string>> = {

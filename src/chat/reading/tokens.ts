@@ -17,8 +17,8 @@ const TOKEN =
 /** Apostrophe-s words that are verbs, not owners: "what's" is read "whats". */
 const CONTRACTION = /^(what|it|he|she|who|that|there|here|how|where|when|let|everyone|someone)'s$/;
 
-/** Most tokens of one message that are looked at. */
-const MOST_TOKENS = 400;
+/** Most tokens of one message that are looked at: one for each character of the longest. */
+const MOST_TOKENS = 4_000;
 
 /** Cuts a normalized message into tokens; glued ones ("40bars", "250g", "fridge2") come apart. */
 export function tokenize(text: string): Token[] {

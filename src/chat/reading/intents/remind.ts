@@ -136,7 +136,7 @@ function task(lexed: Lexed): Slots {
     .replace(TIME, ' ')
     .replace(/\s+/g, ' ')
     .trim()
-    .replace(/^(?:(?:to|that|about|for|we need to|i need to|[,:;.-])\s*)+/i, '')
+    .replace(/^(?:(?:(?:to|that|about|for|we need to|i need to)\b|[,:;.-])\s*)+/i, '')
     .replace(/(?:\s+(?:at|on|in|by|every|pls|please|and)|[\s,.!?])+$/i, '')
     .toLowerCase();
   return rest.length > 2 ? { task: rest } : {};

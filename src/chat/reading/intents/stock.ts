@@ -55,6 +55,11 @@ export const stock: IntentReader = {
     'happened',
   ],
   rules: [
+    [
+      /^ (?:[a-z]+ )?(?:do|did|have|will|are) (?:we|you|u|i|they) (?:still |even )?(?:have|has|had|got|get) (?:enough |about |at least )?N (?:[a-z]+ )?(?:A )?(?:R|P) /,
+      9.2,
+    ],
+
     [/ (?:stock|inventory) /, 6.5],
     [/^ (?:[a-z]+ ){0,2}(?:stock|inventory) (?:[a-z]+ ){0,2}\?? ?$/, 7],
     [
@@ -139,7 +144,12 @@ function ask({ shape }: Lexed): Slots {
   if (WEEK.test(shape)) return { ask: 'week' };
   if (/ use by | when .*expire|still (?:good|ok|okay|fine|usable) /.test(shape)) return { ask: 'use_by' };
   if (/ shelf life | how long /.test(shape)) return { ask: 'shelf_life' };
-  if (/ enough /.test(shape)) return { ask: 'enough' };
+  if (
+    / enough | (?:do|did|have|will) (?:we|you|u|i|they) (?:still |even )?(?:have|has|had|got|get) (?:about |at least )?N /.test(
+      shape,
+    )
+  )
+    return { ask: 'enough' };
   if (/ first /.test(shape)) return { ask: 'first_out' };
   if (/ who (?:made|baked|did|prepped) | when (?:was|were) /.test(shape)) return { ask: 'batch_info' };
   return {};
