@@ -4,7 +4,7 @@ export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
-    exclude: ['tests/e2e/**', 'node_modules/**'],
+    exclude: ['tests/e2e/**', 'tests/proof/**', 'node_modules/**'],
     testTimeout: 20_000,
     // Files of one worker share loaded modules: half the time. A test that changes something global puts it back.
     isolate: false,

@@ -9,8 +9,12 @@ import type { Schema } from './schema.ts';
  * others wait and find nothing to do. A schema from a newer program is refused untouched.
  */
 export async function migrate(db: Kysely<Schema>, engine: Engine): Promise<void> {
+  const done = await migrationsDone(db, engine);
+  refuseNewer(done);
+  // The usual start. The migrator would first look through every schema of the database, which is slow and fails when
+  // a neighbor's schema is dropped meanwhile.
+  if (Object.keys(MIGRATIONS).every((name) => done.has(name))) return;
   const ownSchema = engine === 'postgres' ? await currentSchema(db) : undefined;
-  await refuseNewerSchema(db, ownSchema);
   const migrator = new Migrator({
     db,
     provider: { getMigrations: async () => ({ ...MIGRATIONS }) },
@@ -26,12 +30,21 @@ async function currentSchema(db: Kysely<Schema>): Promise<string | undefined> {
   return rows[0]?.name ?? undefined;
 }
 
-async function refuseNewerSchema(db: Kysely<Schema>, ownSchema: string | undefined): Promise<void> {
-  const tables = await db.introspection.getTables({ withInternalKyselyTables: true });
-  const ours = tables.filter((table) => ownSchema === undefined || table.schema === ownSchema);
-  if (!ours.some((table) => table.name === 'kysely_migration')) return;
+async function migrationsDone(db: Kysely<Schema>, engine: Engine): Promise<ReadonlySet<string>> {
+  const table =
+    engine === 'postgres'
+      ? sql<{ name: string | null }>`select to_regclass('kysely_migration')::text as name`
+      : sql<{
+          name: string;
+        }>`select name from sqlite_master where type = 'table' and name = 'kysely_migration'`;
+  const there = (await table.execute(db)).rows[0]?.name;
+  if (!there) return new Set();
   const { rows } = await sql<{ name: string }>`select name from kysely_migration`.execute(db);
-  const unknown = rows.map((row) => row.name).filter((name) => !(name in MIGRATIONS));
+  return new Set(rows.map(({ name }) => name));
+}
+
+function refuseNewer(done: ReadonlySet<string>): void {
+  const unknown = [...done].filter((name) => !(name in MIGRATIONS));
   if (unknown.length === 0) return;
   throw new Problem(
     'unavailable',

@@ -10,6 +10,7 @@ import type { Row } from './row.ts';
 import { slackRows } from './slack-rows.ts';
 import { benchStock } from './stock.ts';
 import { swapSearch } from './swap-search.ts';
+import { benchTick } from './tick.ts';
 
 /** Prints one table of what was measured in this run; writes nothing. Exit code 1 when a target is missed. */
 async function bench(): Promise<void> {
@@ -22,6 +23,7 @@ async function bench(): Promise<void> {
     coldStart(main),
     ...(await benchStock(kitchen)),
     ...(await benchCalendar(kitchen)),
+    ...(await benchTick(kitchen)),
     ...(await slackRows()),
   ];
   const columns = ['What', 'Measured', 'Beside', 'Target', 'Met'].map((name) => ({
