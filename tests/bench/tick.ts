@@ -116,15 +116,17 @@ const ownAt = (key: string, dueMs: number): NewReminder => ({
 });
 
 /** Rows put in as they are: a million one by one would take the day. Due from an hour ahead on, over a year. */
-async function fill({ db }: Database, workspace: string, waiting: number, startMs: number): Promise<void> {
+function fill({ db }: Database, workspace: string, waiting: number, startMs: number): Promise<void> {
   const stepMs = (365 * 24 * 60 * MINUTE_MS) / waiting;
-  for (let first = 0; first < waiting; first += ROWS_AT_ONCE) {
-    const rows = Array.from({ length: Math.min(ROWS_AT_ONCE, waiting - first) }, (_, n) => {
-      const dueMs = Math.round(startMs + 60 * MINUTE_MS + (first + n) * stepMs);
-      return reminderRow(workspace, ownAt(`waiting:${first + n}`, dueMs), first + n + 1, startMs);
-    });
-    await db.insertInto('reminders').values(rows).execute();
-  }
+  return db.transaction().execute(async (trx) => {
+    for (let first = 0; first < waiting; first += ROWS_AT_ONCE) {
+      const rows = Array.from({ length: Math.min(ROWS_AT_ONCE, waiting - first) }, (_, n) => {
+        const dueMs = Math.round(startMs + 60 * MINUTE_MS + (first + n) * stepMs);
+        return reminderRow(workspace, ownAt(`waiting:${first + n}`, dueMs), first + n + 1, startMs);
+      });
+      await trx.insertInto('reminders').values(rows).execute();
+    }
+  });
 }
 
 async function forget({ db }: Database, workspace: string): Promise<void> {
