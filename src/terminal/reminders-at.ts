@@ -21,7 +21,7 @@ export async function remindersAt(kitchen: Kitchen, workspace: string, columns: 
     if (body === undefined) continue;
     const answer = answerIn(body);
     const title = `* ${sayInstant(reminder.dueMs, timeZone)}: ${answer.title}`;
-    told.push(plainText({ ...answer, title, next: [] }, columns));
+    told.push(`${plainText({ ...answer, title, next: [] }, columns)}\n`);
   }
   const coming = later.map(
     (reminder) => `  ${sayInstant(reminder.dueMs, timeZone)}: ${reminderName(reminder, state)}`,

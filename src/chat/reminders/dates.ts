@@ -4,6 +4,7 @@ import { sayHolding } from '../../kitchen/stock/choose.ts';
 import type { Holding } from '../../kitchen/stock/ledger.ts';
 import { mustGo, standingOf } from '../../kitchen/stock/usable.ts';
 import { dateOf, sayInstant } from '../../kitchen/time/zone.ts';
+import { counted, piecesOf } from '../stock/words.ts';
 import { list, type Told } from './frame.ts';
 
 const LOCAL = 'The local health code governs; when in doubt, throw it out.';
@@ -44,7 +45,7 @@ export function stillOut(reminder: Reminder, { state }: ComposingDesk): Told | u
   const holding = holdings.find(({ id }) => id === reminder.about.holdingId);
   if (!holding || holding.discardAtMs === undefined) return undefined;
   const { batch, discardAtMs } = holding;
-  const what = `${holding.pieces} ${batch.recipeTitle} (batch ${batch.code})`;
+  const what = `${piecesOf(holding.pieces, batch)} (batch ${batch.code})`;
   const by = sayInstant(discardAtMs, zone);
   const over = standingOf(holding, nowMs, zone) === 'out_too_long';
   return {
@@ -62,8 +63,7 @@ const count = (holdings: readonly Holding[]): number =>
   holdings.reduce((sum, holding) => sum + holding.pieces, 0);
 
 function pieces(holdings: readonly Holding[]): string {
-  const [only] = holdings;
-  const title = only?.batch.recipeTitle ?? '';
-  const same = holdings.every(({ batch }) => batch.recipeTitle === title);
-  return `${count(holdings)} ${same ? title : count(holdings) === 1 ? 'piece' : 'pieces'}`;
+  const [first] = holdings;
+  const isOneKind = first && holdings.every(({ batch }) => batch.recipeTitle === first.batch.recipeTitle);
+  return isOneKind ? piecesOf(count(holdings), first.batch) : counted(count(holdings), 'piece');
 }

@@ -10,6 +10,7 @@ import type { Recipe } from '../../nutrition/recipe.ts';
 import { scaleRecipe } from '../../nutrition/scale/scale-recipe.ts';
 import type { Answer } from '../answer.ts';
 import { batchAnswer } from '../commands/scale/batch-answer.ts';
+import { piecesOf } from '../stock/words.ts';
 import { list, type Told, text } from './frame.ts';
 
 interface Planned {
@@ -38,7 +39,7 @@ export function prep(reminder: Reminder, { state }: ComposingDesk): Told | undef
   const zone = state.book.settings.timeZone;
   const batch = scaledBatch(recipe, plan.pieces, state);
   return {
-    title: `${again ? 'Nobody has this prep yet' : 'Prep now'}: ${plan.pieces} ${recipe.title} for ${gamesText(planned)}.`,
+    title: `${again ? 'Nobody has this prep yet' : 'Prep now'}: ${countOf(plan.pieces, recipe)} for ${gamesText(planned)}.`,
     sections: [
       text(`Start by ${sayInstant(plan.latestStartMs, zone)} at the latest.`),
       ...(again ? [] : batch.sections),
@@ -46,7 +47,7 @@ export function prep(reminder: Reminder, { state }: ComposingDesk): Told | undef
       ...(again ? [] : list(plan.reasons, 'Why')),
     ],
     cautions: again ? [] : batch.cautions,
-    says: again ? [`${plan.pieces} ${recipe.title}`] : [`made ${plan.pieces} ${recipe.title}`],
+    says: again ? [countOf(plan.pieces, recipe)] : [`made ${countOf(plan.pieces, recipe)}`],
     data: { recipe: recipe.id, pieces: plan.pieces, batch: batch.data, prepAtMs: plan.prepAtMs },
   };
 }
@@ -58,7 +59,7 @@ export function escalation(reminder: Reminder, { state }: ComposingDesk): Told |
   const { plan, recipe } = planned;
   const by = sayInstant(plan.latestStartMs, state.book.settings.timeZone);
   return {
-    title: `Nobody has taken the prep for ${gamesText(planned)}: ${plan.pieces} ${recipe?.title ?? 'pieces'}.`,
+    title: `Nobody has taken the prep for ${gamesText(planned)}: ${countOf(plan.pieces, recipe)}.`,
     sections: [text(`It was said twice in the kitchen. It must start by ${by} to be set for packing.`)],
     data: { pieces: plan.pieces, latestStartMs: plan.latestStartMs },
   };
@@ -98,7 +99,7 @@ export function pack(reminder: Reminder, { state }: ComposingDesk): Told | undef
   const zone = state.book.settings.timeZone;
   const cold = recipe?.storage !== 'room';
   return {
-    title: `Pack now: ${packing.pieces} ${recipe?.title ?? 'pieces'} for ${gameName(game)}, ${sayWhen(game)}.`,
+    title: `Pack now: ${countOf(packing.pieces, recipe)} for ${gameName(game)}, ${sayWhen(game)}.`,
     sections: list([
       `Count ${packing.pieces} pieces${game.people === undefined ? '' : ` for ${game.people} people`}, spare included.`,
       ...(cold
@@ -110,10 +111,13 @@ export function pack(reminder: Reminder, { state }: ComposingDesk): Told | undef
     cautions: cold
       ? ['Out of temperature control 4 h at most, then throw out; the local code may say less.']
       : [],
-    says: [`took out ${packing.pieces} ${recipe?.title ?? 'pieces'}`],
+    says: [`took out ${countOf(packing.pieces, recipe)}`],
     data: { gameId: game.id, pieces: packing.pieces },
   };
 }
+
+const countOf = (pieces: number, recipe: Recipe | undefined): string =>
+  piecesOf(pieces, { recipeTitle: recipe?.title ?? 'pieces', pieceUnit: recipe?.pieceUnit ?? 'piece' });
 
 function gamesText({ games }: Planned): string {
   return games.map((game) => `${gameName(game)}, ${sayWhen(game)}`).join('; ') || 'a game';
