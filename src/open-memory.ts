@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import type { GameBooks } from './kitchen/games/game.ts';
 import type { ReminderBooks } from './kitchen/reminders/reminder-book.ts';
 import type { ReminderQueues } from './kitchen/reminders/reminder-queue.ts';
+import type { Rosters } from './kitchen/roster/roster.ts';
 import type { Ledgers } from './kitchen/stock/ledger.ts';
 import { lazyPort } from './lazy-port.ts';
 import type { Database } from './store/database.ts';
@@ -11,6 +12,7 @@ export interface Memory {
   readonly ledgers: Ledgers;
   readonly games: GameBooks;
   readonly reminders: ReminderBooks;
+  readonly rosters: Rosters;
   /** For the scheduler alone. */
   readonly queues: ReminderQueues;
   /** Opens the database at the first call. A failure is not kept: the next call tries again. */
@@ -52,6 +54,11 @@ export function lazyMemory(url: string, nowMs: () => number): Memory {
       lazyPort(async () => {
         const { reminderBooksIn } = await import('./store/reminders/book.ts');
         return reminderBooksIn(await database())(workspace);
+      }),
+    rosters: (workspace) =>
+      lazyPort(async () => {
+        const { rostersIn } = await import('./store/roster.ts');
+        return rostersIn(await database())(workspace);
       }),
     queues: (workspace) =>
       lazyPort(async () => {

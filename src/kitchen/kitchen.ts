@@ -2,6 +2,7 @@ import type { Book } from '../nutrition/book.ts';
 import type { CalendarReach } from './games/calendar/reach.ts';
 import type { GameBooks } from './games/game.ts';
 import type { ReminderBooks } from './reminders/reminder-book.ts';
+import type { Rosters } from './roster/roster.ts';
 import type { Ledgers } from './stock/ledger.ts';
 
 /** Where "now" comes from; injected so that tests and `--now` decide. Epoch milliseconds. */
@@ -13,10 +14,11 @@ export interface Clock {
 export interface Kitchen {
   readonly book: Book;
   readonly clock: Clock;
-  /** Opened at the first use; a kitchen without a memory has `noMemory`. So are the two below. */
+  /** Opened at the first use; a kitchen without a memory has `noMemory`. So are the three below. */
   readonly ledgers: Ledgers;
   readonly games: GameBooks;
   readonly reminders: ReminderBooks;
+  readonly rosters: Rosters;
   /** Absent where calendars can be neither fetched nor opened. */
   readonly calendars?: CalendarReach;
 }

@@ -18,6 +18,8 @@ export async function migrate(db: Kysely<Schema>, engine: Engine): Promise<void>
   const migrator = new Migrator({
     db,
     provider: { getMigrations: async () => ({ ...MIGRATIONS }) },
+    // Numbers are handed out before the work is done, so that they may land in another order.
+    allowUnorderedMigrations: true,
     ...(ownSchema === undefined ? {} : { migrationTableSchema: ownSchema }),
   });
   const { error } = await migrator.migrateToLatest();

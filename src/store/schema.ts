@@ -15,6 +15,7 @@ export interface Schema {
   reminders: RemindersTable;
   reminder_rules: ReminderRulesTable;
   outbox: OutboxTable;
+  people: PeopleTable;
 }
 
 /** What happened, one row an action, append-only. `reverses` names the event this one takes back. */
@@ -208,4 +209,18 @@ export interface OutboxTable {
   problem: string | null;
   /** 1 when an attempt ended without an answer. */
   maybe_sent: Generated<number>;
+}
+
+/** What a person eats and avoids; `avoid`, `foods` and `likes` are JSON lists. */
+export interface PeopleTable {
+  workspace: string;
+  code: string;
+  member: string | null;
+  team: string | null;
+  avoid: string;
+  foods: string;
+  likes: string;
+  pieces: number | null;
+  told_by: string;
+  updated_ms: number;
 }

@@ -6,6 +6,7 @@ import type { Database } from '../../src/store/database.ts';
 import { gameBooksIn } from '../../src/store/game-book.ts';
 import { ledgersIn } from '../../src/store/ledger.ts';
 import { reminderBooksIn } from '../../src/store/reminders/book.ts';
+import { rostersIn } from '../../src/store/roster.ts';
 import {
   at,
   book,
@@ -32,6 +33,7 @@ beforeEach(async () => {
       ledgers: ledgersIn(database, () => now),
       games: gameBooksIn(database),
       reminders: reminderBooksIn(database),
+      rosters: rostersIn(database),
     },
     (error) => {
       throw error;
@@ -103,6 +105,7 @@ describe('setting one', () => {
         ledgers: noLedgers,
         games: gameBooksIn(database),
         reminders: reminderBooksIn(database),
+        rosters: rostersIn(database),
       },
       String,
     );

@@ -5,6 +5,7 @@ import { reminders } from './0003-reminders.ts';
 import { balances } from './0004-balances.ts';
 import { gameChanges } from './0005-game-changes.ts';
 import { reminderCodes } from './0006-reminder-codes.ts';
+import { roster } from './0009-roster.ts';
 
 /** In the order they run; names sort the same way. Never edit one that has landed: add the next. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -14,4 +15,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0004-balances': balances,
   '0005-game-changes': gameChanges,
   '0006-reminder-codes': reminderCodes,
+  '0009-roster': roster,
 };
