@@ -14,7 +14,21 @@ export function clientOptions(apiUrl?: string): WebClientOptions {
     retryConfig: { retries: 0 },
     rejectRateLimitedCalls: true,
     timeout: TIMEOUT_MS,
-    // Bolt answers response urls through this too, and sets no timeout there.
-    fetch: (url, init) => fetch(url, { ...init, signal: init?.signal ?? AbortSignal.timeout(TIMEOUT_MS) }),
+    fetch: fetchInTime,
   };
+}
+
+/**
+ * Bolt answers response urls through this too, and sets no timeout there. The timer ends with the call: a signal that
+ * times out by itself keeps what the call held alive for all of its time, and collecting that stalls acknowledgements.
+ */
+async function fetchInTime(...[url, init]: Parameters<typeof fetch>): Promise<Response> {
+  if (init?.signal) return fetch(url, init);
+  const controller = new AbortController();
+  const timer = setTimeout(() => controller.abort(), TIMEOUT_MS);
+  try {
+    return await fetch(url, { ...init, signal: controller.signal });
+  } finally {
+    clearTimeout(timer);
+  }
 }

@@ -1,37 +1,41 @@
 import type { Answer, Section } from '../../chat/answer.ts';
-import { plainText } from '../../chat/plain-text.ts';
+import { harmless } from '../../chat/wrap.ts';
 import { LIMITS } from '../limits.ts';
-import { cut, escaped } from '../text.ts';
-import { leading } from './section.ts';
+import { escaped } from '../text.ts';
 
-/** Wide enough that few lines are broken where the text is read aloud. */
-const COLUMNS = 100;
 /** Slack takes no message without text. */
 const NO_WORDS = '…';
 
-/** An answer as the plain text of a notification and of screen readers, escaped and cut to what Slack advises. */
+/**
+ * An answer as the plain text of a notification and of screen readers, escaped and cut to what Slack advises. Rows are said
+ * one after another, not laid out: read aloud, columns of spaces say nothing.
+ */
 export function fallbackText(answer: Answer): string {
-  const sections = answer.sections.map(shortened);
-  const title = cut(answer.title, LIMITS.item);
-  const words = plainText({ ...answer, title, sections, attachments: [] }, COLUMNS).trim();
-  return escaped(words, LIMITS.fallbackText) || NO_WORDS;
+  let words = answer.title;
+  for (const text of parts(answer)) {
+    words += `\n${text}`;
+    // What is over is cut below; laying out a very long answer must cost nothing.
+    if (words.length > LIMITS.fallbackText) break;
+  }
+  return escaped(harmless(words).trim(), LIMITS.fallbackText) || NO_WORDS;
 }
 
-/** Only as much of a section as can be shown, so that laying out a very long one costs nothing. */
-function shortened(section: Section): Section {
-  if (section.kind === 'text') return { ...section, text: cut(section.text, LIMITS.textElement) };
+function* parts({ sections, cautions, next }: Answer): Generator<string> {
+  for (const section of sections) yield* sectionParts(section);
+  for (const caution of cautions) yield `Caution: ${caution}`;
+  if (next.length > 0) yield `Ask next: ${next.map((step) => `"${step.says}"`).join(', ')}`;
+}
+
+function* sectionParts(section: Section): Generator<string> {
+  if (section.kind === 'text') return yield section.text;
+  if (section.heading) yield section.heading;
   if (section.kind === 'table') {
-    const rows = section.rows.map((row) => row.map((cell) => cut(cell, LIMITS.item)));
-    const count = leading(
-      rows.map((row) => row.join('').length),
-      LIMITS.fallbackText,
-    );
-    return { ...section, rows: rows.slice(0, count) };
+    for (const [first = '', ...others] of section.rows) {
+      const rest = others.filter((cell) => cell !== '').join(', ');
+      yield rest === '' ? first : `${first}: ${rest}`;
+    }
+    return;
   }
-  const items = section.items.map((item) => cut(item, LIMITS.item));
-  const count = leading(
-    items.map((item) => item.length),
-    LIMITS.fallbackText,
-  );
-  return { ...section, items: items.slice(0, count) };
+  for (const [at, item] of section.items.entries())
+    yield section.kind === 'steps' ? `${at + 1}. ${item}` : `- ${item}`;
 }
