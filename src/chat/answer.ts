@@ -19,6 +19,18 @@ export type Section =
 export interface NextStep {
   readonly label: string;
   readonly says: string;
+  /** What comes of it is told by the message the button stands in, to all who read it: its answer carries a `mark`. */
+  readonly marks?: true;
+}
+
+/** What became of what a message told. A surface that can change the message shows it there instead of answering. */
+export interface Mark {
+  /** Whose doing it is, as in `Asker.who`. */
+  readonly who: string;
+  /** After the person's name: "has it, Fri Dec 4, 9:05 am CST". */
+  readonly did: string;
+  /** The buttons of this kind that are left. */
+  readonly next: readonly NextStep[];
 }
 
 export interface Attachment {
@@ -36,6 +48,7 @@ export interface Answer {
   readonly cautions: readonly string[];
   readonly next: readonly NextStep[];
   readonly attachments?: readonly Attachment[];
+  readonly mark?: Mark;
   /** `asker`: only the person who asked may see it (anything personal, allergies). */
   readonly audience: 'asker' | 'channel';
   /** The same figures for machines: keys carry units. */

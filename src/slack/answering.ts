@@ -1,14 +1,16 @@
 import { randomUUID } from 'node:crypto';
+import type { Mark } from '../chat/answer.ts';
 import type { Chat, Reply } from '../chat/chat.ts';
 import type { PersonRole } from '../chat/request.ts';
 import type { Intent } from '../chat/slots.ts';
 import type { Clock } from '../kitchen/kitchen.ts';
 import { answerMessage, errorMessage } from './blocks/message.ts';
-import { type Delivery, deliver, type Reach } from './deliver.ts';
+import { type Delivery, deliver, patiently, type Reach } from './deliver.ts';
 import { errorCode } from './errors.ts';
 import type { Log } from './log.ts';
 import { blockIdOf, conversationKey } from './place.ts';
 import type { Person, Roles } from './roles.ts';
+import { marked, reminderMetadata, type ToldMessage } from './told.ts';
 
 /** One thing said to the bot, however it was said. */
 export interface Said extends Reach {
@@ -18,6 +20,8 @@ export interface Said extends Reach {
   readonly homeWorkspace?: string;
   /** `aside` (a command, a press) is answered to the asker alone unless the kitchen works by it; `aloud` where all read. */
   readonly manner: 'aside' | 'aloud';
+  /** The message whose button was pressed, when its outcome belongs into it. */
+  readonly told?: ToldMessage;
 }
 
 export interface Answering {
@@ -39,7 +43,7 @@ const KITCHEN: ReadonlySet<PersonRole> = new Set(['staff', 'intern']);
 
 /** From a message in Slack to an answer in Slack, the same for every way of asking. */
 export function createAnswering({ chat, clock, roles, log, wait }: AnsweringParts): Answering {
-  async function reply(said: Said): Promise<{ delivery: Delivery; intent: Intent }> {
+  async function reply(said: Said): Promise<{ delivery: Delivery; intent: Intent; mark?: Mark }> {
     const role = await roles.roleOf(personOf(said), said.client);
     const { place } = said;
     const reply = await chat.ask({
@@ -50,15 +54,32 @@ export function createAnswering({ chat, clock, roles, log, wait }: AnsweringPart
       ...(said.requestKey === undefined ? {} : { requestKey: said.requestKey }),
       nowMs: clock.nowMs(),
     });
-    return { delivery: draw(reply, said, role), intent: reply.intent };
+    const { intent, answer } = reply;
+    return { delivery: draw(reply, said, role), intent, ...(answer?.mark ? { mark: answer.mark } : {}) };
+  }
+
+  /** False when there is no message to change or Slack did not change it: the asker is then answered as ever. */
+  async function markTold({ told, client }: Said, mark: Mark): Promise<boolean> {
+    if (!told) return false;
+    const { message, id } = marked(told, mark);
+    const { channel, ts } = told;
+    const metadata = id ? { metadata: reminderMetadata(id) } : {};
+    try {
+      await patiently(() => client.chat.update({ channel, ts, ...message, ...metadata }), wait);
+      return true;
+    } catch (error) {
+      log.warn({ route: 'update', code: errorCode(error) }, 'a message was not changed');
+      return false;
+    }
   }
 
   return {
     async answer(said) {
       const startedMs = clock.nowMs();
       try {
-        const { delivery, intent } = await reply(said);
-        const route = await deliver(delivery, said, log, wait);
+        const { delivery, intent, mark } = await reply(said);
+        const isMarked = mark !== undefined && (await markTold(said, mark));
+        const route = isMarked ? 'update' : await deliver(delivery, said, log, wait);
         log.info({ intent, route, ms: clock.nowMs() - startedMs }, 'answered');
       } catch (error) {
         const id = randomUUID().slice(0, 8);

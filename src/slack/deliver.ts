@@ -80,7 +80,7 @@ function withoutUnfurls({ unfurl_links: _links, unfurl_media: _media, ...rest }:
 }
 
 /** Waits as long as Slack asks, once. */
-async function patiently(send: () => Promise<unknown>, wait: Wait): Promise<void> {
+export async function patiently(send: () => Promise<unknown>, wait: Wait): Promise<void> {
   try {
     await send();
   } catch (error) {

@@ -6,6 +6,7 @@ export const SCOPES: Readonly<Record<string, string>> = {
   'channels:history': 'looking whether a reminder arrived before sending it again, in a public channel',
   'groups:history': 'the same, in a private channel',
   'im:history': 'reading what people write to the bot in a direct message',
+  'im:write': 'looking whether staff were told directly of a reminder whose channel is gone',
   'users:read': 'telling members from guests, who get public recipe facts only',
 };
 

@@ -81,7 +81,8 @@ async function remindersOf({ settings, startReminders }: StartParts, identity: B
     return undefined;
   }
   const channels = { kitchen: kitchenChannel, dietitian: dietitianChannel ?? kitchenChannel };
-  const messenger = slackMessenger({ botToken, channels, ...(apiUrl ? { apiUrl } : {}) });
+  const staff = async () => settings.staff ?? [];
+  const messenger = slackMessenger({ botToken, channels, staff, ...(apiUrl ? { apiUrl } : {}) });
   return startReminders(identity.workspace, messenger);
 }
 

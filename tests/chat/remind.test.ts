@@ -202,11 +202,37 @@ describe('what was set', () => {
     expect(kitchen.channel.titles()).toContain('Reminder: soak dates.');
   });
 
+  test('what was put off is not put off again, and "done" says where it went', async () => {
+    await told('2026-12-03 15:00');
+    const first = await ask('snooze R1 30 min');
+    const [code] = String(first.answer?.title).split(':');
+    expect(first.answer?.mark).toMatchObject({ who: 'IN-01', next: [] });
+    for (const again of ['snooze R1 30 min', 'done R1', 'got it R1']) {
+      const { answer } = await ask(again, { who: 'IN-02' });
+      expect(answer?.title).toContain(`R1 was put off: soak dates is ${code}, Thu Dec 3, 3:30 pm CST`);
+      expect(answer?.mark?.who).toBe('IN-01');
+    }
+    kitchen.channel.read();
+    await told('2026-12-03 15:30');
+    expect(kitchen.channel.titles().filter((title) => title.includes('soak dates'))).toHaveLength(1);
+  });
+
+  test('done twice says who did it, and when', async () => {
+    await told('2026-12-03 15:00');
+    await ask('done R1');
+    now += MINUTE;
+    const { answer } = await ask('done R1', { who: 'IN-02' });
+    expect(answer?.title).toBe('R1 was done before: soak dates, by IN-01, Thu Dec 3, 3:00 pm CST.');
+    expect(answer?.mark).toMatchObject({ who: 'IN-01', did: 'did it, Thu Dec 3, 3:00 pm CST', next: [] });
+  });
+
   test('"done" alone means the only one that is open; of several it asks which', async () => {
     await told('2026-12-03 15:00');
     const { answer } = await ask('done');
     expect(answer?.title).toMatch(/^(Done: soak dates \(R1\)\.|Which one: .*R1.*\?)$/);
-    expect(await said('done R1')).toMatch(/^Done: soak dates \(R1\)\./);
+    expect(await said('done R1')).toMatch(
+      /^(Done: soak dates \(R1\)\.|R1 was done before: soak dates, by IN-01)/,
+    );
     now += MINUTE;
     const list = await ask('reminders');
     expect(JSON.stringify(list.answer?.data.open)).not.toContain('"R1"');

@@ -42,6 +42,8 @@ const SCOPE_OF: Readonly<Record<string, string>> = {
   'chat.postEphemeral': 'chat:write',
   app_mention: 'app_mentions:read',
   'message.im': 'im:history',
+  'chat.update': 'chat:write',
+  'conversations.open': 'im:write',
   'conversations.history': 'channels:history groups:history',
   '/kitchen': 'commands',
 };

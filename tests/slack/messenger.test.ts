@@ -8,6 +8,7 @@ const messenger = slackMessenger({
   botToken: 'xoxb-1',
   apiUrl: 'http://slack.test/api/',
   channels: { kitchen: 'C1', dietitian: 'C2' },
+  staff: async () => ['U1', 'U2'],
 });
 const DUE = Date.parse('2026-12-04T16:00:00Z');
 const message: OutboxMessage = {
@@ -58,8 +59,7 @@ describe('sending', () => {
   });
 
   test.each([
-    ['not_in_channel', { reason: 'not_in_channel', outcome: 'refused' }],
-    ['is_archived', { reason: 'is_archived', outcome: 'refused' }],
+    ['token_revoked', { reason: 'token_revoked', outcome: 'refused' }],
     ['internal_error', { reason: 'internal_error', outcome: 'unanswered' }],
   ])('%s', async (error, details) => {
     api().post('/api/chat.postMessage').reply(200, { ok: false, error });
@@ -80,6 +80,70 @@ describe('sending', () => {
     expect(await failure(messenger.send(message))).toMatchObject({ outcome: 'unanswered' });
     api().post('/api/chat.postMessage').reply(503, 'busy');
     expect(await failure(messenger.send(message))).toMatchObject({ outcome: 'unanswered' });
+  });
+});
+
+describe('a channel that takes nothing any more', () => {
+  const channelSays = (error: string) =>
+    api()
+      .post('/api/chat.postMessage', /channel=C2/)
+      .reply(200, { ok: false, error });
+  const memberSays = (member: string, answer: object, sent: Record<string, string>[] = []) =>
+    api()
+      .post('/api/chat.postMessage', new RegExp(`channel=${member}`))
+      .reply((_, body) => {
+        sent.push(fields(body));
+        return [200, answer];
+      });
+
+  test.each([
+    ['channel_not_found', 'deleted'],
+    ['is_archived', 'archived'],
+    ['not_in_channel', 'not in the channel'],
+    ['restricted_action_read_only_channel', 'does not let me post'],
+  ])('%s: every member of staff is told directly, with the reason', async (error, reason) => {
+    const sent: Record<string, string>[] = [];
+    channelSays(error);
+    memberSays('U1', { ok: true, channel: 'D1', ts: '18.1' }, sent);
+    memberSays('U2', { ok: true, channel: 'D2', ts: '18.2' }, sent);
+    expect(await messenger.send(message)).toBe('D1 18.1');
+    for (const each of sent) {
+      expect(each.text).toContain('Prep now: 24 oat bars');
+      expect(each.text).toContain(reason);
+      expect(each.metadata).toContain('m-1');
+    }
+  });
+
+  test('told to one is told, though another cannot be reached', async () => {
+    channelSays('is_archived');
+    memberSays('U1', { ok: false, error: 'user_disabled' });
+    memberSays('U2', { ok: true, channel: 'D2', ts: '18.2' });
+    expect(await messenger.send(message)).toBe('D2 18.2');
+  });
+
+  test('nobody can be told: the channel’s own reason is kept, and it is not tried for ever', async () => {
+    channelSays('is_archived');
+    memberSays('U1', { ok: false, error: 'user_disabled' });
+    memberSays('U2', { ok: false, error: 'user_disabled' });
+    expect(await failure(messenger.send(message))).toEqual({ reason: 'is_archived', outcome: 'refused' });
+  });
+
+  test('an answer that was lost leaves it open, and it is looked for in direct messages', async () => {
+    channelSays('channel_not_found');
+    memberSays('U1', { ok: false, error: 'internal_error' });
+    memberSays('U2', { ok: false, error: 'user_disabled' });
+    expect(await failure(messenger.send(message))).toMatchObject({ outcome: 'unanswered' });
+    api()
+      .post('/api/conversations.history', /channel=C2/)
+      .reply(200, { ok: false, error: 'channel_not_found' });
+    api()
+      .post('/api/conversations.open', /users=U1/)
+      .reply(200, { ok: true, channel: { id: 'D1' } });
+    const ours = { ts: '18.1', metadata: { event_type: 'batchbell_reminder', event_payload: { id: 'm-1' } } };
+    api()
+      .post('/api/conversations.history', /channel=D1/)
+      .reply(200, { ok: true, messages: [ours] });
+    expect(await messenger.find(message)).toBe('D1 18.1');
   });
 });
 

@@ -81,10 +81,18 @@ const rethrow = (error: unknown): never => {
   throw error;
 };
 
-/** The real app over an in-memory transport, with a clock the test moves. */
-export async function wire(chat?: Chat): Promise<Wired> {
-  const receiver = new InMemoryReceiver();
+function movableClock(): Wired['clock'] {
   const clock = { now: Date.UTC(2026, 8, 14, 15), nowMs: () => clock.now };
+  return clock;
+}
+
+/** The real app over an in-memory transport, with a clock the test moves. */
+export async function wire(
+  chat?: Chat,
+  given: { clock?: Wired['clock']; staff?: readonly string[] } = {},
+): Promise<Wired> {
+  const receiver = new InMemoryReceiver();
+  const clock = given.clock ?? movableClock();
   const waits: number[] = [];
   const log: string[] = [];
   const slack = await createSlackApp({
@@ -93,7 +101,7 @@ export async function wire(chat?: Chat): Promise<Wired> {
     chat: chat ?? createChat(await openKitchen(clock), rethrow),
     clock,
     log: createLog('debug', { write: (line) => log.push(line) }),
-    roleList: listedRoles([STAFF]),
+    roleList: listedRoles(given.staff ?? [STAFF]),
     apiUrl: API,
     wait: async (ms) => void waits.push(ms),
   });

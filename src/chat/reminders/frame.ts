@@ -17,6 +17,19 @@ export const text = (words: string): Section => ({ kind: 'text', text: words });
 export const list = (items: readonly string[], heading?: string): Section[] =>
   items.length === 0 ? [] : [{ kind: 'list', ...(heading === undefined ? {} : { heading }), items }];
 
+/** The buttons whose outcome the reminder itself shows. */
+export const takeStep = (code: string): NextStep => ({
+  label: "I've got it",
+  says: `got it ${code}`,
+  marks: true,
+});
+export const doneStep = (code: string): NextStep => ({ label: 'Done', says: `done ${code}`, marks: true });
+export const snoozeStep = (code: string): NextStep => ({
+  label: 'Snooze 30 min',
+  says: `snooze ${code} 30 min`,
+  marks: true,
+});
+
 const step = (says: string, label = says): NextStep => ({ label, says });
 
 /** The whole message: late ones say when they were due. */
@@ -28,12 +41,7 @@ export function framed(told: Told, reminder: Reminder, { state, late }: Composin
     title: late ? `Late: ${told.title}` : told.title,
     sections: [...(late ? [text(`It was due ${due}.`)] : []), ...(told.sections ?? [])],
     cautions: told.cautions ?? [],
-    next: [
-      ...(told.says ?? []).map((says) => step(says)),
-      step(`got it ${code}`, "I've got it"),
-      step(`done ${code}`, 'Done'),
-      step(`snooze ${code} 30 min`, 'Snooze 30 min'),
-    ],
+    next: [...(told.says ?? []).map((says) => step(says)), takeStep(code), doneStep(code), snoozeStep(code)],
     audience: 'channel',
     data: {
       reminder: code,

@@ -1,6 +1,6 @@
 import type { types } from '@slack/bolt';
 import type { NextStep } from '../../chat/answer.ts';
-import { NEXT_STEP_ACTIONS } from '../ids.ts';
+import { MARK_ACTIONS, NEXT_STEP_ACTIONS } from '../ids.ts';
 import { LIMITS } from '../limits.ts';
 import { cut, shown } from '../text.ts';
 import { costOf } from './elements.ts';
@@ -8,7 +8,7 @@ import { costOf } from './elements.ts';
 /** The follow-ups as buttons that say their words for the person. Words a button cannot carry whole get none. */
 export function nextStepsBlock(steps: readonly NextStep[], blockId: string): types.ActionsBlock | undefined {
   const sayable = steps
-    .map((step) => ({ label: shown(step.label), says: shown(step.says) }))
+    .map((step) => ({ ...step, label: shown(step.label), says: shown(step.says) }))
     .filter(({ says }) => says.trim() !== '' && says.length <= LIMITS.buttonValue);
   let elements = sayable.slice(0, LIMITS.buttons).map(button);
   while (costOf({ type: 'actions', block_id: blockId, elements }) > LIMITS.buttonsCost) {
@@ -21,7 +21,7 @@ function button(step: NextStep, at: number): types.Button {
   const label = (step.label.trim() || step.says.trim()).replaceAll('\n', ' ');
   return {
     type: 'button',
-    action_id: NEXT_STEP_ACTIONS[at] ?? '',
+    action_id: (step.marks ? MARK_ACTIONS : NEXT_STEP_ACTIONS)[at] ?? '',
     text: { type: 'plain_text', text: cut(label, LIMITS.buttonShown), emoji: false },
     value: step.says,
     ...(label.length > LIMITS.buttonShown ? { accessibility_label: cut(label, LIMITS.buttonLabel) } : {}),

@@ -3,6 +3,7 @@ import type { NewTime } from '../../../kitchen/reminders/reminder-book.ts';
 import { instantOf } from '../../../kitchen/time/zone.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Answer } from '../../answer.ts';
+import { doneStep, snoozeStep } from '../../reminders/frame.ts';
 import type { Due } from './due.ts';
 import { answerOf, dataOf, namer, type Room, sayDue, saying } from './room.ts';
 import { sayEvery } from './set.ts';
@@ -10,6 +11,7 @@ import { sayEvery } from './set.ts';
 /** "I've got it": the reminder and, when it repeats another, that one too. */
 export async function take(reminder: Reminder, room: Room): Promise<Answer> {
   const name = await namer(room);
+  if (reminder.doneMs !== undefined) return doneBefore(reminder, name(reminder), room);
   const both = await withRepeated(reminder, room);
   const taken = await Promise.all(both.map((each) => room.books.reminders.take(each.id, room.who)));
   if (taken.includes(false)) {
@@ -23,19 +25,52 @@ export async function take(reminder: Reminder, room: Room): Promise<Answer> {
   return answerOf(`${room.who} has ${reminder.code}: ${name(reminder)}.`, {
     next: saying(`done ${reminder.code}`, `snooze ${reminder.code} 30 min`),
     data: { ...dataOf(reminder, room), takenBy: room.who },
+    mark: {
+      who: room.who,
+      did: `has it, ${sayDue({ dueMs: room.nowMs }, room)}`,
+      next: [doneStep(reminder.code), snoozeStep(reminder.code)],
+    },
   });
 }
 
+/** Somebody finished it or put it off before, perhaps long ago: nothing changes, and the answer says who and when. */
+async function doneBefore(reminder: Reminder, name: string, room: Room): Promise<Answer> {
+  const who = reminder.doneBy ?? 'Somebody';
+  const when = sayDue({ dueMs: reminder.doneMs ?? room.nowMs }, room);
+  const again = await putOffTo(reminder, room);
+  if (again) {
+    return answerOf(`${reminder.code} was put off: ${name} is ${again.code}, ${sayDue(again, room)}.`, {
+      next: saying(`done ${again.code}`, 'reminders'),
+      data: dataOf(again, room),
+      mark: { who, did: `put it off to ${sayDue(again, room)} (${again.code})`, next: [] },
+    });
+  }
+  return answerOf(`${reminder.code} was done before: ${name}, by ${who}, ${when}.`, {
+    next: saying('reminders'),
+    data: { ...dataOf(reminder, room), doneBy: who },
+    mark: { who, did: `did it, ${when}`, next: [] },
+  });
+}
+
+async function putOffTo({ key }: Reminder, { books, nowMs }: Room): Promise<Reminder | undefined> {
+  const waiting = await books.reminders.upcoming(200);
+  const told = await books.reminders.open(nowMs);
+  return [...waiting, ...told].find((each) => each.key.startsWith(againKey(key)));
+}
+
+const againKey = (key: string): string => `again:${key}:`;
+
 export async function done(reminder: Reminder, room: Room): Promise<Answer> {
   const name = await namer(room);
+  if (reminder.doneMs !== undefined) return doneBefore(reminder, name(reminder), room);
   for (const each of await withRepeated(reminder, room)) {
     await room.books.reminders.take(each.id, room.who);
     await room.books.reminders.done(each.id, room.who, room.nowMs);
   }
-  const before = reminder.doneMs === undefined ? '' : ' It was marked done before.';
-  return answerOf(`Done: ${name(reminder)} (${reminder.code}).${before}`, {
+  return answerOf(`Done: ${name(reminder)} (${reminder.code}).`, {
     next: saying('reminders'),
     data: { ...dataOf(reminder, room), doneBy: room.who },
+    mark: { who: room.who, did: `did it, ${sayDue({ dueMs: room.nowMs }, room)}`, next: [] },
   });
 }
 
@@ -85,6 +120,7 @@ export async function moveTo(
 ): Promise<Answer> {
   const { books, nowMs, zone } = room;
   const name = await namer(room);
+  if (reminder.doneMs !== undefined) return doneBefore(reminder, name(reminder), room);
   const dueMs = due.kind === 'in' ? due.dueMs : instantOf(due, zone);
   const helpsMs = Math.max(reminder.helpsUntilMs - reminder.dueMs, 3_600_000);
   const ends = isOfOneMoment(reminder) ? reminder.helpsUntilMs : dueMs + helpsMs;
@@ -100,6 +136,7 @@ export async function moveTo(
   return answerOf(`${written.code}: ${name(reminder)}, now ${sayDue({ dueMs }, room)}.`, {
     next: saying(`done ${written.code}`, 'reminders'),
     data: { ...dataOf({ ...written, ...time }, room), nowMs },
+    mark: { who: room.who, did: `put it off to ${sayDue({ dueMs }, room)} (${written.code})`, next: [] },
   });
 }
 
@@ -109,7 +146,7 @@ async function toldAgain(reminder: Reminder, time: NewTime, { books, nowMs, who 
     await books.reminders.take(each.id, who);
   const { key, kind, audience, about } = reminder;
   const again = await books.reminders.add(
-    { key: `again:${key}:${time.dueMs}`, kind, audience, about, planned: false, ...time },
+    { key: `${againKey(key)}${time.dueMs}`, kind, audience, about, planned: false, ...time },
     nowMs,
   );
   await books.reminders.done(reminder.id, who, nowMs);
