@@ -61,13 +61,16 @@ function titleOf(scaled: ScaledRecipe, book: Book, slots: Slots): string {
 
 function nextSteps(scaled: ScaledRecipe, weighed: boolean): NextStep[] {
   const { recipe, pieces } = scaled;
+  const title = recipe.title.toLowerCase();
   const cut = Math.max(2, Math.round(recipe.yieldPieces / 2));
+  // Whole sentences: in a channel somebody else may press, who was not in the conversation.
   return [
-    ...(weighed ? [] : ['in grams']),
-    ...(recipe.pan ? [`cut into ${cut}`] : []),
-    'nut free?',
-    `made ${pieces} ${recipe.title}`,
-  ].map((says) => ({ label: says, says }));
+    ...(weighed ? [] : [{ label: 'In grams', says: `${pieces} ${title} in grams` }]),
+    ...(recipe.pan ? [{ label: `Cut into ${cut}`, says: `cut ${title} into ${cut}` }] : []),
+    { label: 'Nut-free version', says: `nut-free version of ${title}` },
+    { label: 'Swap something', says: `swap in ${title}` },
+    { label: 'Log this batch', says: `made ${pieces} ${title}` },
+  ];
 }
 
 const hundredth = (value: number): number => Math.round(value * 100) / 100;

@@ -1,7 +1,8 @@
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import { scaleRecipe } from '../../../nutrition/scale/scale-recipe.ts';
+import type { Answer } from '../../answer.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
-import { ALL_ROLES } from '../../roles.ts';
+import { ALL_ROLES, KITCHEN_ROLES } from '../../roles.ts';
 import { slotText } from '../../slot-number.ts';
 import { askWhichRecipe, recipeMeant } from '../../which-recipe.ts';
 import { batchAnswer } from './batch-answer.ts';
@@ -62,7 +63,7 @@ function scaled(asked: Asked, recipe: Recipe): Answered {
   const batch = scaleRecipe(recipe, kitchen.book.foods, wanted.target, wanted.options);
   const { question: _answered, ...kept } = conversation;
   return {
-    answer: batchAnswer(batch, kitchen.book, slots),
+    answer: forAsker(batchAnswer(batch, kitchen.book, slots), asked),
     conversation: {
       ...kept,
       recipeId: recipe.id,
@@ -70,6 +71,12 @@ function scaled(asked: Asked, recipe: Recipe): Answered {
       last: { intent: 'scale', slots: { ...slots, recipe: recipe.id, made_pieces: batch.pieces } },
     },
   };
+}
+
+/** Athletes and guests log nothing. */
+function forAsker(answer: Answer, { request }: Asked): Answer {
+  if (KITCHEN_ROLES.includes(request.asker.role)) return answer;
+  return { ...answer, next: answer.next.filter(({ says }) => !says.startsWith('made ')) };
 }
 
 async function rescued(asked: Asked, problem: string): Promise<Answered> {
