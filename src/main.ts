@@ -2,12 +2,12 @@ import { calendarReach } from './calendar-reach.ts';
 import { createChat } from './chat/chat.ts';
 import { stoppedClock, systemClock } from './clock.ts';
 import { type Config, readConfig } from './config.ts';
-import type { CalendarReach } from './kitchen/games/calendar/reach.ts';
 import type { Clock, Kitchen } from './kitchen/kitchen.ts';
 import { Problem } from './nutrition/problem.ts';
 import { openKitchen } from './open-kitchen.ts';
 import { DEFAULT_FILE, lazyMemory, type Memory } from './open-memory.ts';
 import { createReporter } from './report.ts';
+import { openRosterFile } from './roster-reach.ts';
 import type { StartParts } from './slack/start.ts';
 import { bookProblemLines } from './terminal/book-problems.ts';
 import type { SpeakUnasked } from './terminal/conversation.ts';
@@ -29,7 +29,7 @@ async function main(): Promise<number> {
       return say(await backUp(memory, place, options.text));
     }
     const servesSlack = options.mode === 'talk' && config.slack !== undefined;
-    const kitchen = await kitchenFor(options, memory, calendarReach(!servesSlack));
+    const kitchen = await kitchenFor(options, memory, !servesSlack);
     clock = kitchen.clock;
     return await serve(options, config, kitchen, memory);
   } finally {
@@ -62,9 +62,13 @@ async function serve(options: Options, config: Config, kitchen: Kitchen, memory:
   return atTerminal(options, kitchen, createSession(chat, kitchen.clock, asker), speakUnasked);
 }
 
-async function kitchenFor(options: Options, memory: Memory, calendars: CalendarReach): Promise<Kitchen> {
+async function kitchenFor(options: Options, memory: Memory, isTerminal: boolean): Promise<Kitchen> {
   const opened = await openKitchen(systemClock, options.kitchen, memory);
-  const kitchen: Kitchen = { ...opened, calendars };
+  const kitchen: Kitchen = {
+    ...opened,
+    calendars: calendarReach(isTerminal),
+    ...(isTerminal ? { rosterFile: openRosterFile } : {}),
+  };
   for (const line of bookProblemLines(kitchen.book.problems)) process.stderr.write(`${line}\n`);
   if (options.now === undefined) return kitchen;
   return { ...kitchen, clock: await stoppedClock(options.now, kitchen.book.settings.timeZone) };

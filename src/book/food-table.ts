@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import type { BookProblem } from '../nutrition/book.ts';
+import { readTable, type TableRow } from '../nutrition/csv-table.ts';
 import type { Food, FoodSource, PackagePrice } from '../nutrition/food.ts';
 import type { NutrientKey, Nutrients } from '../nutrition/nutrients.ts';
 import { ALLERGEN_HINT, withImplied } from './allergen-words.ts';
 import { allergenField, foodHint, judgementFields, NUTRIENT_FIELDS, roleField } from './checked-fields.ts';
-import { readTable, type TableRow } from './csv-table.ts';
 import type { FieldPath } from './place.ts';
 import { problemsOf } from './problems.ts';
 

@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import type { BookProblem } from '../nutrition/book.ts';
+import { readTable } from '../nutrition/csv-table.ts';
 import type { Portion } from '../nutrition/food.ts';
 import { idField } from './checked-fields.ts';
-import { readTable } from './csv-table.ts';
 import type { FieldPath } from './place.ts';
 import { problemsOf } from './problems.ts';
 

@@ -21,4 +21,6 @@ export interface Kitchen {
   readonly rosters: Rosters;
   /** Absent where calendars can be neither fetched nor opened. */
   readonly calendars?: CalendarReach;
+  /** Reads a roster file of this machine. Absent where strangers can write: they could ask for any file. */
+  readonly rosterFile?: (path: string) => Promise<Uint8Array>;
 }

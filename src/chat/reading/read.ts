@@ -5,6 +5,7 @@ import { choose, readerOf } from './choose.ts';
 import { toldEntry } from './firm-signs.ts';
 import { followUp } from './follow-up.ts';
 import { type Lexed, lex } from './lexed.ts';
+import { rosterSentence } from './roster-sentence.ts';
 import { secondLook } from './second-look.ts';
 import { emergencyTopic } from './signs/emergency.ts';
 import { medicalTopic } from './signs/medical.ts';
@@ -26,6 +27,8 @@ export function read(text: string, context: ReadingContext): Reading {
   if (emergency !== undefined) return { intent: 'emergency', slots: { topic: emergency } };
   const medical = medicalTopic(lexed);
   if (medical !== undefined) return { intent: 'medical', slots: { topic: medical } };
+  const roster = rosterSentence(lexed);
+  if (roster !== undefined) return { intent: 'allergens', slots: roster };
   const told = toldEntry(lexed);
   if (told !== undefined) return asked(told, lexed);
   const chosen = choose(lexed);

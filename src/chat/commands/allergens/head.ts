@@ -11,6 +11,8 @@ export const allergensHead: CommandHead = {
       'allergens in the oat bars',
       'can I eat the cherry bars, peanut allergy',
       'what can a nut-free athlete eat',
+      'my needs: peanut, vegan',
+      'import roster.csv',
     ],
   },
 };

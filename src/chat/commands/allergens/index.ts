@@ -7,6 +7,8 @@ import { findersOf } from '../../finders.ts';
 import { needsOf } from '../../need-words.ts';
 import { strangeName } from '../../reading/strange-name.ts';
 import { askWhichRecipe, isSeveral, recipesMeant } from '../../which-recipe.ts';
+import { rosterAnswer } from '../roster/index.ts';
+import { ownNeeds, teamAnswer } from '../roster/team.ts';
 import { stock } from '../stock/index.ts';
 import { allRecipesAnswer } from './all-recipes.ts';
 import { allergensHead } from './head.ts';
@@ -21,13 +23,16 @@ const WIDE = new Set(['all_recipes', 'all_stock', 'week', 'roster']);
 export const allergens: Command = {
   ...allergensHead,
   async answers(said) {
-    const asked = withRecipeOfOnes(said);
+    if (said.slots.scope === 'roster' && said.slots.action !== undefined) return rosterAnswer(said);
+    const asked = await withNeedsOfAsker(withRecipeOfOnes(said));
     const { slots, conversation } = asked;
     const needs = needsOf(slots.avoid);
     const isWide = typeof slots.scope === 'string' && WIDE.has(slots.scope);
     const isTeam = stock.roles.includes(asked.request.asker.role);
     if (slots.scope === 'all_stock' && needs.length > 0 && slots.recipe === undefined && isTeam)
       return stock.answers(asked);
+    const team = slots.scope === 'roster' ? await teamAnswer(asked, needs) : undefined;
+    if (team) return { answer: team };
     if (isWide && slots.recipe === undefined) {
       const said = { intent: 'allergens', slots } as const;
       return { answer: allRecipesAnswer(asked, needs), conversation: { ...conversation, last: said } };
@@ -55,6 +60,21 @@ function withRecipeOfOnes(asked: Asked): Asked {
   if (match.kind !== 'found') return asked;
   const { ingredient: _word, ...others } = slots;
   return { ...asked, slots: { ...others, recipe: match.recipe.id, avoid } };
+}
+
+/** "Can I eat the cherry bars" is asked for what the person has told: theirs is the answer nobody else gets. */
+async function withNeedsOfAsker(asked: Asked): Promise<Asked> {
+  const { slots, request } = asked;
+  if (
+    slots.avoid !== undefined ||
+    slots.recipe === undefined ||
+    !/\b(?:can|may|could) i\b/i.test(request.text)
+  )
+    return asked;
+  const person = await ownNeeds(asked);
+  return person && person.avoid.length > 0
+    ? { ...asked, slots: { ...slots, avoid: [...person.avoid] } }
+    : asked;
 }
 
 /** The food that is asked about; a name that is no recipe here may still be a food. */

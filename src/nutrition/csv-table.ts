@@ -1,5 +1,5 @@
 import { CsvError, parse } from 'csv-parse/sync';
-import type { BookProblem } from '../nutrition/book.ts';
+import type { BookProblem } from './book.ts';
 
 /** One row of a table by column name. A blank cell is absent: it means "not known", never zero. */
 export interface TableRow {
@@ -54,25 +54,40 @@ export function readTable(text: string, file: string, columns: TableColumns): Ta
   return { rows, problems };
 }
 
+const parsedRows = (text: string): readonly ParsedRow[] =>
+  parse(text, {
+    bom: true,
+    info: true,
+    skip_empty_lines: true,
+    relax_column_count: true,
+  }) as unknown as ParsedRow[];
+
 function parseRows(text: string, file: string, problems: BookProblem[]): readonly ParsedRow[] {
   try {
-    return parse(text, {
-      bom: true,
-      info: true,
-      skip_empty_lines: true,
-      relax_column_count: true,
-    }) as unknown as ParsedRow[];
+    return parsedRows(text);
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
-    const line = Number(error.lines);
-    problems.push({
-      file,
-      ...(Number.isFinite(line) ? { line } : {}),
-      message: `This is not a table that can be read: ${error.message}`,
-      hint: 'Save the sheet as comma-separated text in UTF-8; a double quote inside a cell is written twice.',
-    });
-    return [];
+    return lineByLine(text, file, problems);
   }
+}
+
+/** One quote left open would swallow every line below it: read so, it costs its own line only. */
+function lineByLine(text: string, file: string, problems: BookProblem[]): readonly ParsedRow[] {
+  return text.split(/\r\n|\n|\r/).flatMap((written, at): readonly ParsedRow[] => {
+    const line = at + 1;
+    try {
+      return parsedRows(written).map(({ record }) => ({ record, info: { lines: line } }));
+    } catch (error) {
+      if (!(error instanceof CsvError)) throw error;
+      problems.push({
+        file,
+        line,
+        message: 'This line cannot be read: a double quote is open or stands inside a cell.',
+        hint: 'Save the sheet as comma-separated text in UTF-8; a double quote inside a cell is written twice.',
+      });
+      return [];
+    }
+  });
 }
 
 function cellsOf(header: readonly string[], record: readonly string[]): Record<string, string> {
