@@ -1,5 +1,5 @@
 import { calendarReach } from './calendar-reach.ts';
-import { createChat } from './chat/chat.ts';
+import { createChat, type ReportUnexpected } from './chat/chat.ts';
 import { stoppedClock, systemClock } from './clock.ts';
 import { type Config, readConfig } from './config.ts';
 import type { Clock, Kitchen } from './kitchen/kitchen.ts';
@@ -8,6 +8,7 @@ import { openKitchen } from './open-kitchen.ts';
 import { DEFAULT_FILE, lazyMemory, type Memory } from './open-memory.ts';
 import { createReporter } from './report.ts';
 import { openRosterFile } from './roster-reach.ts';
+import type { SlackSettings } from './slack/settings.ts';
 import type { StartParts } from './slack/start.ts';
 import { bookProblemLines } from './terminal/book-problems.ts';
 import type { SpeakUnasked } from './terminal/conversation.ts';
@@ -39,17 +40,12 @@ async function main(): Promise<number> {
 
 async function serve(options: Options, config: Config, kitchen: Kitchen, memory: Memory): Promise<number> {
   const report = createReporter(config.logLevel);
-  const chat = createChat(kitchen, report);
   if (options.mode === 'talk' && config.slack) {
-    const { serveSlack } = await import('./slack/serve.ts');
-    const { slack: settings, port, logLevel } = config;
-    const startReminders: StartParts['startReminders'] = async (workspace, messenger) => {
-      const reminding = await import('./remind.ts');
-      return reminding.startReminders({ kitchen, memory, workspace, messenger, report });
-    };
-    await serveSlack({ settings, port, chat, clock: kitchen.clock, logLevel, startReminders });
+    // In a workspace staff change the settings; at the terminal the kitchen's folder is at hand.
+    await inSlack(config.slack, config, { ...kitchen, choices: memory.choices }, memory, report);
     return 0;
   }
+  const chat = createChat(kitchen, report);
   const asker = { role: options.role, who: options.who, workspace: 'local' };
   const speakUnasked: SpeakUnasked = async (interject) => {
     const { speakReminders } = await import('./terminal-reminders.ts');
@@ -60,6 +56,22 @@ async function serve(options: Options, config: Config, kitchen: Kitchen, memory:
     );
   };
   return atTerminal(options, kitchen, createSession(chat, kitchen.clock, asker), speakUnasked);
+}
+
+async function inSlack(
+  settings: SlackSettings,
+  { port, logLevel }: Config,
+  kitchen: Kitchen,
+  memory: Memory,
+  report: ReportUnexpected,
+): Promise<void> {
+  const { serveSlack } = await import('./slack/serve.ts');
+  const chat = createChat(kitchen, report);
+  const startReminders: StartParts['startReminders'] = async (workspace, messenger) => {
+    const reminding = await import('./remind.ts');
+    return reminding.startReminders({ kitchen, memory, workspace, messenger, report });
+  };
+  await serveSlack({ settings, port, chat, clock: kitchen.clock, logLevel, startReminders });
 }
 
 async function kitchenFor(options: Options, memory: Memory, isTerminal: boolean): Promise<Kitchen> {

@@ -1,10 +1,11 @@
 import { join } from 'node:path';
 import type { GameBooks } from './kitchen/games/game.ts';
+import { lazyPort } from './kitchen/lazy-port.ts';
 import type { ReminderBooks } from './kitchen/reminders/reminder-book.ts';
 import type { ReminderQueues } from './kitchen/reminders/reminder-queue.ts';
 import type { Rosters } from './kitchen/roster/roster.ts';
+import type { ChoiceBooks } from './kitchen/settings/choices.ts';
 import type { Ledgers } from './kitchen/stock/ledger.ts';
-import { lazyPort } from './lazy-port.ts';
 import type { Database } from './store/database.ts';
 
 /** The kitchen's memory: a database that is opened when something is first remembered or looked up. */
@@ -13,6 +14,7 @@ export interface Memory {
   readonly games: GameBooks;
   readonly reminders: ReminderBooks;
   readonly rosters: Rosters;
+  readonly choices: ChoiceBooks;
   /** For the scheduler alone. */
   readonly queues: ReminderQueues;
   /** Opens the database at the first call. A failure is not kept: the next call tries again. */
@@ -59,6 +61,11 @@ export function lazyMemory(url: string, nowMs: () => number): Memory {
       lazyPort(async () => {
         const { rostersIn } = await import('./store/roster.ts');
         return rostersIn(await database())(workspace);
+      }),
+    choices: (workspace) =>
+      lazyPort(async () => {
+        const { choiceBooksIn } = await import('./store/choices.ts');
+        return choiceBooksIn(await database())(workspace);
       }),
     queues: (workspace) =>
       lazyPort(async () => {

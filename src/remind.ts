@@ -2,6 +2,7 @@ import type { Kitchen } from './kitchen/kitchen.ts';
 import type { Messenger } from './kitchen/reminders/messenger.ts';
 import type { Scheduler } from './kitchen/reminders/scheduler.ts';
 import type { Tick } from './kitchen/reminders/tick.ts';
+import { type KitchenHere, kitchensHere } from './kitchen/settings/kitchens-here.ts';
 import type { Memory } from './open-memory.ts';
 
 export interface RemindParts {
@@ -15,6 +16,7 @@ export interface RemindParts {
 /** Starts the reminders of one workspace; they stop when the surface does. */
 export async function startReminders(parts: RemindParts): Promise<Scheduler> {
   const { kitchen, memory, workspace, messenger, report } = parts;
+  const here = kitchensHere(kitchen, report);
   const [{ startScheduler }, { createTick }, { reminderComposer }] = await Promise.all([
     import('./kitchen/reminders/scheduler.ts'),
     import('./kitchen/reminders/tick.ts'),
@@ -23,6 +25,7 @@ export async function startReminders(parts: RemindParts): Promise<Scheduler> {
   let stopping = false;
   const tick = createTick({
     book: kitchen.book,
+    bookNow: async () => (await here(workspace)).book,
     books: {
       ledger: kitchen.ledgers(workspace),
       games: kitchen.games(workspace),
@@ -34,7 +37,7 @@ export async function startReminders(parts: RemindParts): Promise<Scheduler> {
     report,
     isStopping: () => stopping,
   });
-  const calendars = calendarReader(parts);
+  const calendars = calendarReader(parts, here);
   const look: Tick = (nowMs) => {
     calendars.look(nowMs);
     return tick(nowMs);
@@ -51,7 +54,7 @@ export async function startReminders(parts: RemindParts): Promise<Scheduler> {
 }
 
 /** Reads calendars again beside the tick: a slow address must not hold up a reminder. */
-function calendarReader({ kitchen, workspace, report }: RemindParts) {
+function calendarReader({ kitchen, workspace, report }: RemindParts, here: KitchenHere) {
   const fetchCalendar = kitchen.calendars?.fetch;
   let reading: Promise<unknown> | undefined;
   return {
@@ -60,11 +63,12 @@ function calendarReader({ kitchen, workspace, report }: RemindParts) {
       const desk = {
         games: kitchen.games(workspace),
         reminders: kitchen.reminders(workspace),
-        settings: kitchen.book.settings,
         fetchCalendar,
       };
-      reading = import('./kitchen/games/calendar-news.ts')
-        .then(({ tellCalendarNews }) => tellCalendarNews(desk, nowMs))
+      reading = Promise.all([import('./kitchen/games/calendar-news.ts'), here(workspace)])
+        .then(([{ tellCalendarNews }, { book }]) =>
+          tellCalendarNews({ ...desk, settings: book.settings }, nowMs),
+        )
         .catch(report)
         .finally(() => {
           reading = undefined;

@@ -1,3 +1,5 @@
+import type { FormId, FormValues } from './forms/form.ts';
+
 export interface TableColumn {
   readonly name: string;
   readonly align: 'left' | 'right';
@@ -19,6 +21,8 @@ export type Section =
 export interface NextStep {
   readonly label: string;
   readonly says: string;
+  /** The form that does it too: a surface with forms opens that one, filled in as far as `given` says. */
+  readonly form?: { readonly id: FormId; readonly given?: FormValues };
   /** What comes of it is told by the message the button stands in, to all who read it: its answer carries a `mark`. */
   readonly marks?: true;
 }

@@ -1,12 +1,15 @@
 import type { Kitchen } from '../kitchen/kitchen.ts';
+import { lazyPort } from '../kitchen/lazy-port.ts';
+import { kitchensHere } from '../kitchen/settings/kitchens-here.ts';
 import { Problem } from '../nutrition/problem.ts';
 import type { Answer } from './answer.ts';
 import type { Command } from './command.ts';
 import { COMMANDS } from './commands/index.ts';
 import { type ConversationMemory, createConversationMemory } from './conversation.ts';
+import type { Forms } from './forms/desk.ts';
 import { read } from './reading/read.ts';
 import type { Request } from './request.ts';
-import type { Intent, Slots } from './slots.ts';
+import type { Intent, Reading, Slots } from './slots.ts';
 
 /** What comes back for one request, whatever happened. A surface draws it; nothing is thrown. */
 export interface Reply {
@@ -17,8 +20,14 @@ export interface Reply {
   readonly error?: { readonly code: string; readonly message: string; readonly hint: string };
 }
 
+/** Why a request was not answered, in words for the person. */
+export type Refusal = NonNullable<Reply['error']>;
+
 export interface Chat {
   ask(request: Request): Promise<Reply>;
+  /** The same for what was chosen instead of written: `reading` stands for the text, which is kept for the record. */
+  act(request: Request, reading: Reading): Promise<Reply>;
+  readonly forms: Forms;
 }
 
 /** How an unexpected failure is recorded; returns the id the person can quote. */
@@ -38,35 +47,47 @@ export function createChat(
   reportUnexpected: ReportUnexpected,
   memory: ConversationMemory = createConversationMemory(),
 ): Chat {
+  const here = kitchensHere(kitchen, reportUnexpected);
+
+  async function answered(request: Request, reading: Reading, isReadable: () => void): Promise<Reply> {
+    const said = { request: request.text, intent: reading.intent, slots: reading.slots };
+    const conversation = memory.get(request.conversation);
+    try {
+      const isUrgent = URGENT.has(reading.intent);
+      if (!isUrgent) isReadable();
+      const command = byIntent.get(reading.intent);
+      if (!command) throw new Problem('not_understood', 'I did not understand that.', 'Type "help".');
+      if (!command.roles.includes(request.asker.role)) {
+        throw new Problem(
+          'not_allowed',
+          'That is for kitchen staff.',
+          'Ask your dietitian or the kitchen staff.',
+        );
+      }
+      const { answer, conversation: next } = await command.answers({
+        slots: reading.slots,
+        request,
+        // In an emergency nothing is looked up first.
+        kitchen: isUrgent ? kitchen : await here(request.asker.workspace),
+        conversation,
+      });
+      if (next) memory.set(request.conversation, next);
+      return { ...said, answer };
+    } catch (error) {
+      return { ...said, error: asError(error, reportUnexpected) };
+    }
+  }
+
+  const act: Chat['act'] = (request, reading) => answered(request, reading, () => {});
   return {
     async ask(request) {
       const conversation = memory.get(request.conversation);
       const head = request.text.slice(0, MOST_CHARACTERS);
       const reading = read(head, { book: kitchen.book, conversation, nowMs: request.nowMs });
-      const said = { request: request.text, intent: reading.intent, slots: reading.slots };
-      try {
-        if (!URGENT.has(reading.intent)) refuseUnreadable(request.text);
-        const command = byIntent.get(reading.intent);
-        if (!command) throw new Problem('not_understood', 'I did not understand that.', 'Type "help".');
-        if (!command.roles.includes(request.asker.role)) {
-          throw new Problem(
-            'not_allowed',
-            'That is for kitchen staff.',
-            'Ask your dietitian or the kitchen staff.',
-          );
-        }
-        const { answer, conversation: next } = await command.answers({
-          slots: reading.slots,
-          request,
-          kitchen,
-          conversation,
-        });
-        if (next) memory.set(request.conversation, next);
-        return { ...said, answer };
-      } catch (error) {
-        return { ...said, error: asError(error, reportUnexpected) };
-      }
+      return answered(request, reading, () => refuseUnreadable(request.text));
     },
+    act,
+    forms: lazyPort(async () => (await import('./forms/desk.ts')).createForms(act, here)),
   };
 }
 
@@ -87,7 +108,7 @@ function refuseUnreadable(text: string): void {
   }
 }
 
-function asError(error: unknown, reportUnexpected: ReportUnexpected): NonNullable<Reply['error']> {
+function asError(error: unknown, reportUnexpected: ReportUnexpected): Refusal {
   if (error instanceof Problem) return { code: error.code, message: error.message, hint: error.hint };
   const id = reportUnexpected(error);
   return {

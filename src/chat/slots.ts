@@ -22,6 +22,7 @@ export const INTENTS = [
   'supplement',
   'trace',
   'recipes',
+  'settings',
   'help',
   'medical',
   'emergency',

@@ -3,6 +3,7 @@ import type { CalendarReach } from './games/calendar/reach.ts';
 import type { GameBooks } from './games/game.ts';
 import type { ReminderBooks } from './reminders/reminder-book.ts';
 import type { Rosters } from './roster/roster.ts';
+import type { ChoiceBooks } from './settings/choices.ts';
 import type { Ledgers } from './stock/ledger.ts';
 
 /** Where "now" comes from; injected so that tests and `--now` decide. Epoch milliseconds. */
@@ -23,4 +24,6 @@ export interface Kitchen {
   readonly calendars?: CalendarReach;
   /** Reads a roster file of this machine. Absent where strangers can write: they could ask for any file. */
   readonly rosterFile?: (path: string) => Promise<Uint8Array>;
+  /** Absent where nobody may change the settings of the kitchen's folder. */
+  readonly choices?: ChoiceBooks;
 }

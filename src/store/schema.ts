@@ -16,6 +16,7 @@ export interface Schema {
   reminder_rules: ReminderRulesTable;
   outbox: OutboxTable;
   people: PeopleTable;
+  kitchen_choices: KitchenChoicesTable;
 }
 
 /** What happened, one row an action, append-only. `reverses` names the event this one takes back. */
@@ -221,6 +222,14 @@ export interface PeopleTable {
   foods: string;
   likes: string;
   pieces: number | null;
+  told_by: string;
+  updated_ms: number;
+}
+
+/** `choices` is a JSON object; a setting that is not in it is the kitchen's own. */
+export interface KitchenChoicesTable {
+  workspace: string;
+  choices: string;
   told_by: string;
   updated_ms: number;
 }

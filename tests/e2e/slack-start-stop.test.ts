@@ -90,6 +90,7 @@ describe('stopping', () => {
     const peer = await newPeer();
     let finish = (): void => {};
     const chat: Chat = {
+      ...kitchen,
       async ask(request) {
         await new Promise<void>((resolve) => {
           finish = resolve;

@@ -14,7 +14,7 @@ export async function rememberingKitchen(clock: Clock): Promise<RememberingKitch
   const place = await freshPlace();
   const memory = lazyMemory(place.url, () => clock.nowMs());
   return {
-    kitchen: await openKitchen(clock, undefined, memory),
+    kitchen: { ...(await openKitchen(clock, undefined, memory)), choices: memory.choices },
     memory,
     async close() {
       await memory.close();

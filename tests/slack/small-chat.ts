@@ -6,8 +6,13 @@ import type { Intent } from '../../src/chat/slots.ts';
 /** A chat that knows four sentences, to show where a surface sends which kind of answer; it keeps what it was asked. */
 export function smallChat(): Chat & { readonly asked: Request[] } {
   const asked: Request[] = [];
+  const onlyWords = (): never => {
+    throw new Error('this chat knows words only');
+  };
   return {
     asked,
+    act: onlyWords,
+    forms: { open: onlyWords, submit: onlyWords },
     async ask(request) {
       asked.push(request);
       const said = SAID[request.text];

@@ -18,6 +18,7 @@ import { remindHead } from './remind/head.ts';
 import { scale } from './scale/index.ts';
 import { scheduleHead } from './schedule/head.ts';
 import { servedHead } from './served/head.ts';
+import { settingsHead } from './settings/head.ts';
 import { shop } from './shop.ts';
 import { stockHead } from './stock/head.ts';
 import { supplementHead } from './supplement/head.ts';
@@ -51,6 +52,7 @@ export const COMMANDS: readonly Command[] = [
   late(scheduleHead),
   late(gameHead),
   late(remindHead),
+  late(settingsHead),
   createHelp(() => COMMANDS),
   medical,
   emergency,

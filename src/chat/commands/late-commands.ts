@@ -12,6 +12,7 @@ import { recipes } from './recipes/index.ts';
 import { remind } from './remind/index.ts';
 import { schedule } from './schedule/index.ts';
 import { served } from './served/index.ts';
+import { settings } from './settings/index.ts';
 import { stock } from './stock/index.ts';
 import { supplement } from './supplement/index.ts';
 import { swap } from './swap/index.ts';
@@ -40,5 +41,6 @@ export const LATE: ReadonlyMap<Intent, Command> = new Map(
     schedule,
     game,
     remind,
+    settings,
   ].map((command) => [command.intent, command]),
 );

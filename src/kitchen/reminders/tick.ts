@@ -22,6 +22,8 @@ const LATE_AFTER_MS = 10 * 60_000;
 /** What one workspace's reminders need. */
 export interface TickParts {
   readonly book: Book;
+  /** The book with the settings as they are now, where they may change while this runs. */
+  readonly bookNow?: () => Promise<Book>;
   readonly books: PlanningBooks;
   readonly queue: ReminderQueue;
   readonly composer: Composer;
@@ -48,17 +50,19 @@ export type Tick = (nowMs: number) => Promise<TickReport>;
 export function createTick(parts: TickParts): Tick {
   const instance = randomUUID();
   let ticks = 0;
-  let inZone = false;
+  let zone: string | undefined;
   return async (nowMs) => {
     ticks += 1;
     const by = `${instance}:${ticks}`;
     let replanned = 0;
     await tried(parts, async () => void (await parts.queue.sweep(nowMs)));
-    const state = await tried(parts, () => kitchenState(parts.books, parts.book, nowMs));
+    const book = (await tried(parts, async () => parts.bookNow?.())) ?? parts.book;
+    const { timeZone } = book.settings;
+    const state = await tried(parts, () => kitchenState(parts.books, book, nowMs));
     if (!state) return { replanned: 0, queued: 0, missed: 0, sent: 0, found: 0, failed: 0 };
     await tried(parts, async () => {
-      if (!inZone) await moveToZone(parts.books.reminders, parts.book.settings.timeZone);
-      inZone = true;
+      if (zone !== timeZone) await moveToZone(parts.books.reminders, timeZone);
+      zone = timeZone;
       const { added, moved, cancelled } = await parts.books.reminders.plan(plannedReminders(state), nowMs);
       replanned = added + moved + cancelled;
     });

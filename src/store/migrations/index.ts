@@ -6,6 +6,7 @@ import { balances } from './0004-balances.ts';
 import { gameChanges } from './0005-game-changes.ts';
 import { reminderCodes } from './0006-reminder-codes.ts';
 import { roster } from './0009-roster.ts';
+import { kitchenChoices } from './0010-kitchen-choices.ts';
 
 /** In the order they run; names sort the same way. Never edit one that has landed: add the next. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -16,4 +17,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0005-game-changes': gameChanges,
   '0006-reminder-codes': reminderCodes,
   '0009-roster': roster,
+  '0010-kitchen-choices': kitchenChoices,
 };

@@ -12,6 +12,7 @@ import { plan } from './plan.ts';
 import { help, recipes, trace } from './records.ts';
 import { remind } from './remind.ts';
 import { scale } from './scale.ts';
+import { settings } from './settings.ts';
 import { shop } from './shop.ts';
 import { stock } from './stock.ts';
 import { supplement } from './supplement.ts';
@@ -42,5 +43,6 @@ export const INTENT_READERS: readonly IntentReader[] = [
   supplement,
   trace,
   recipes,
+  settings,
   help,
 ];
