@@ -7,6 +7,7 @@ import type { Command } from './command.ts';
 import { COMMANDS } from './commands/index.ts';
 import { type ConversationMemory, createConversationMemory } from './conversation.ts';
 import type { Forms } from './forms/desk.ts';
+import type { Homes } from './home/home.ts';
 import { read } from './reading/read.ts';
 import type { Request } from './request.ts';
 import type { Intent, Reading, Slots } from './slots.ts';
@@ -28,6 +29,8 @@ export interface Chat {
   /** The same for what was chosen instead of written: `reading` stands for the text, which is kept for the record. */
   act(request: Request, reading: Reading): Promise<Reply>;
   readonly forms: Forms;
+  /** What somebody sees before asking. Throws when it cannot be looked up. */
+  readonly home: Homes;
 }
 
 /** How an unexpected failure is recorded; returns the id the person can quote. */
@@ -87,6 +90,7 @@ export function createChat(
       return answered(request, reading, () => refuseUnreadable(request.text));
     },
     act,
+    home: async (...given) => (await import('./home/home.ts')).createHomes(here)(...given),
     forms: lazyPort(async () => (await import('./forms/desk.ts')).createForms(act, here)),
   };
 }

@@ -23,6 +23,10 @@ const NEED_NAMES: Partial<Record<Need, string>> = {
   gluten: 'gluten',
 };
 
+/** The needs among these words, in the order of the shared list. */
+export const needsAmong = (said: readonly string[]): readonly Need[] =>
+  NEEDS.filter((need) => said.includes(need));
+
 /** What a need avoids, as people read it. */
 export const needName = (need: Need): string => NEED_NAMES[need] ?? allergenName(need);
 

@@ -35,14 +35,27 @@ export interface AnsweringParts {
   readonly roles: Roles;
   readonly log: Log;
   readonly wait: (ms: number) => Promise<void>;
+  /** Something was written down in this workspace. */
+  readonly changed: (workspace: string) => void;
 }
 
 /** What the kitchen works by together: a command of staff or an intern about these is shown to the channel. */
 const SHARED_INTENTS: ReadonlySet<Intent> = new Set(['scale']);
+/** Requests that write something down which homes show. */
+const WRITING: ReadonlySet<Intent> = new Set([
+  'made',
+  'served',
+  'tossed',
+  'counted',
+  'temperature',
+  'game',
+  'remind',
+  'settings',
+]);
 const KITCHEN: ReadonlySet<PersonRole> = new Set(['staff', 'intern']);
 
 /** From a message in Slack to an answer in Slack, the same for every way of asking. */
-export function createAnswering({ chat, clock, roles, log, wait }: AnsweringParts): Answering {
+export function createAnswering({ chat, clock, roles, log, wait, changed }: AnsweringParts): Answering {
   async function reply(said: Said): Promise<{ delivery: Delivery; intent: Intent; mark?: Mark }> {
     const role = await roles.roleOf(personOf(said), said.client);
     const { place } = said;
@@ -55,6 +68,7 @@ export function createAnswering({ chat, clock, roles, log, wait }: AnsweringPart
       nowMs: clock.nowMs(),
     });
     const { intent, answer } = reply;
+    if (answer && WRITING.has(intent)) changed(place.workspace);
     return { delivery: draw(reply, said, role), intent, ...(answer?.mark ? { mark: answer.mark } : {}) };
   }
 

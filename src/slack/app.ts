@@ -5,6 +5,8 @@ import { ackAtOnce } from './ack-at-once.ts';
 import { createAnswering } from './answering.ts';
 import { clientOptions } from './client.ts';
 import { errorCode } from './errors.ts';
+import { createFormDoor } from './form-door.ts';
+import { createHomeBoard, type HomeBoard } from './home/board.ts';
 import { createInFlight, type InFlight } from './in-flight.ts';
 import { listen } from './listeners/index.ts';
 import { boltLogger, type Log } from './log.ts';
@@ -23,11 +25,14 @@ export interface SlackAppParts {
   /** Absent: remembered in this process. */
   readonly seen?: Seen;
   readonly wait?: (ms: number) => Promise<void>;
+  /** How long a form may take before it is acknowledged without its answer. */
+  readonly patienceMs?: number;
 }
 
 export interface SlackApp {
   readonly app: App;
   readonly inFlight: InFlight;
+  readonly board: HomeBoard;
 }
 
 const sleep = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
@@ -46,12 +51,23 @@ export async function createSlackApp(parts: SlackAppParts): Promise<SlackApp> {
   });
   const inFlight = createInFlight();
   const roles = createRoles(parts.roleList, clock, log);
-  const answering = createAnswering({ chat, clock, roles, log, wait: parts.wait ?? sleep });
+  const wait = parts.wait ?? sleep;
+  const board = createHomeBoard({ chat, roles, clock, log, inFlight, wait });
+  const { changed } = board;
+  const answering = createAnswering({ chat, clock, roles, log, wait, changed });
+  const door = createFormDoor({
+    chat,
+    roles,
+    clock,
+    log,
+    changed,
+    ...(parts.patienceMs === undefined ? {} : { patienceMs: parts.patienceMs }),
+  });
   app.use(ackAtOnce);
-  listen(app, { answering, inFlight, seen: parts.seen ?? createSeen(clock) });
+  listen(app, { answering, door, board, inFlight, seen: parts.seen ?? createSeen(clock) });
   app.error(async (failure: { error: Error }) => {
     log.error({ code: errorCode(failure.error) }, 'a payload was not served');
   });
   await app.init();
-  return { app, inFlight };
+  return { app, inFlight, board };
 }

@@ -12,6 +12,19 @@ export const LIMITS = {
   /** Ours: a title that is no header; all cautions together; an error. They leave room for what they are about. */
   title: 600,
   statement: 1_500,
+  inputLabel: 2_000,
+  inputText: 3_000,
+  /** Ours: one line of a form. */
+  inputLine: 200,
+  optionText: 75,
+  checkboxes: 10,
+  placeholder: 150,
+  viewTitle: 24,
+  /** Ours: one section of a home as JSON. */
+  homeSection: 4_000,
+  viewMetadata: 3_000,
+  /** Blocks of a modal or a home. */
+  viewBlocks: 100,
   buttonLabel: 75,
   buttonValue: 2_000,
   /** Slack advises 4,000 for the top-level text and cuts at 40,000. */

@@ -17,6 +17,7 @@ interface Written {
   features: {
     app_home: object;
     bot_user: { display_name: string };
+    shortcuts: { name: string; type: string; callback_id: string; description: string }[];
     slash_commands: {
       command: string;
       description: string;
@@ -43,6 +44,10 @@ const SCOPE_OF: Readonly<Record<string, string>> = {
   app_mention: 'app_mentions:read',
   'message.im': 'im:history',
   'chat.update': 'chat:write',
+  app_home_opened: '',
+  'views.open': '',
+  'views.update': '',
+  'views.publish': '',
   'conversations.open': 'im:write',
   'conversations.history': 'channels:history groups:history',
   '/kitchen': 'commands',
@@ -73,7 +78,15 @@ describe.each(NAMES)('%s', (name) => {
     expect(features.slash_commands.map(({ command }) => command)).toEqual(LISTENERS.commands);
     expect(settings.event_subscriptions.bot_events).toEqual(LISTENERS.events);
     expect(settings.interactivity.is_enabled).toBe(LISTENERS.actions.length > 0);
-    expect(Object.keys(features).sort()).toEqual(['app_home', 'bot_user', 'slash_commands']);
+    expect(features.shortcuts.map(({ callback_id: id }) => id).sort()).toEqual(
+      [...LISTENERS.shortcuts].sort(),
+    );
+    for (const { name, type, description } of features.shortcuts) {
+      expect(type).toBe('global');
+      expect(name.length).toBeLessThanOrEqual(24);
+      expect(description.length).toBeLessThanOrEqual(150);
+    }
+    expect(Object.keys(features).sort()).toEqual(['app_home', 'bot_user', 'shortcuts', 'slash_commands']);
   });
 
   test('asks for the scopes the code needs, and for nothing else', () => {
@@ -118,7 +131,7 @@ describe.each(NAMES)('%s', (name) => {
 
   test('people can write to the bot', () => {
     expect(manifest(name).features.app_home).toEqual({
-      home_tab_enabled: false,
+      home_tab_enabled: true,
       messages_tab_enabled: true,
       messages_tab_read_only_enabled: false,
     });

@@ -70,3 +70,88 @@ export const press = (value: string, more: object = {}, blockId = 'next|channel|
   actions: [{ type: 'button', action_id: 'next_step_1', block_id: blockId, value, action_ts: `${next()}` }],
   ...more,
 });
+
+const IN_STATE: Readonly<Record<string, (value: string) => object>> = {
+  static_select: (value) => ({ selected_option: { value, text: { type: 'plain_text', text: value } } }),
+  datepicker: (value) => ({ selected_date: value }),
+  timepicker: (value) => ({ selected_time: value }),
+  conversations_select: (value) => ({ selected_conversation: value }),
+};
+
+interface InputBlock {
+  readonly block_id: string;
+  readonly element: { readonly type: string; readonly action_id: string };
+}
+
+/** The state of a view whose inputs were filled in like this; a field not named is left empty. */
+export function stateOf(blocks: readonly object[], filled: Readonly<Record<string, string | string[]>>) {
+  const inputs = blocks.filter((block): block is InputBlock => 'element' in block);
+  const missing = Object.keys(filled).filter((id) => !inputs.some((input) => input.block_id === id));
+  if (missing.length > 0) throw new Error(`the form has no ${missing.join(', ')}`);
+  return {
+    values: Object.fromEntries(
+      inputs.map(({ block_id: id, element: { type, action_id: action } }) => {
+        const value = filled[id];
+        const state = Array.isArray(value)
+          ? { selected_options: value.map((each) => ({ value: each })) }
+          : value === undefined
+            ? { value: null }
+            : (IN_STATE[type]?.(value) ?? { value });
+        return [id, { [action]: { type, ...state } }];
+      }),
+    ),
+  };
+}
+
+/** A view as Slack sends it back when somebody submits it. */
+export const viewSubmission = (
+  view: { blocks: readonly object[]; callback_id?: string; title?: object },
+  filled: Readonly<Record<string, string | string[]>>,
+  more: object = {},
+) => ({
+  type: 'view_submission',
+  trigger_id: `trigger.${next()}`,
+  team: { id: TEAM, domain: 'herons' },
+  user: { id: STAFF, team_id: TEAM },
+  api_app_id: 'A0',
+  view: {
+    id: 'V1',
+    type: 'modal',
+    title: { type: 'plain_text', text: 'A form' },
+    ...view,
+    state: stateOf(view.blocks, filled),
+    hash: 'h1',
+    private_metadata: '',
+  },
+  ...more,
+});
+
+export const shortcut = (callbackId: string, more: object = {}) => ({
+  type: 'shortcut',
+  callback_id: callbackId,
+  trigger_id: `trigger.${next()}`,
+  action_ts: '1789000003.0001',
+  team: { id: TEAM, domain: 'herons' },
+  user: { id: STAFF, username: 'somebody', team_id: TEAM },
+  ...more,
+});
+
+/** A press on somebody's home. */
+export const homePress = (action: object, user = STAFF) => ({
+  type: 'block_actions',
+  trigger_id: `trigger.${next()}`,
+  team: { id: TEAM, domain: 'herons' },
+  user: { id: user, team_id: TEAM },
+  container: { type: 'view', view_id: 'V0' },
+  view: { id: 'V0', type: 'home' },
+  actions: [{ type: 'button', block_id: 'home|0', action_ts: `${next()}`, ...action }],
+});
+
+export const homeOpened = (user: string, more: object = {}) => ({
+  type: 'app_home_opened',
+  user,
+  channel: 'D0HOME',
+  tab: 'home',
+  event_ts: '1789000004.0001',
+  ...more,
+});

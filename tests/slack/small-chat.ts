@@ -12,6 +12,7 @@ export function smallChat(): Chat & { readonly asked: Request[] } {
   return {
     asked,
     act: onlyWords,
+    home: onlyWords,
     forms: { open: onlyWords, submit: onlyWords },
     async ask(request) {
       asked.push(request);

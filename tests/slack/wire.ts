@@ -20,6 +20,8 @@ export interface Call {
 /** The transport of a test: payloads are pushed straight into Bolt. */
 export class InMemoryReceiver implements Receiver {
   private app: App | undefined;
+  /** What the last acknowledgement said. */
+  acknowledged: unknown;
   init(app: App): void {
     this.app = app;
   }
@@ -28,10 +30,12 @@ export class InMemoryReceiver implements Receiver {
   /** Resolves with how often the payload was acknowledged. */
   async send(body: ReceiverEvent['body']): Promise<number> {
     let acks = 0;
+    this.acknowledged = undefined;
     await this.app?.processEvent({
       body,
-      ack: async () => {
+      ack: async (answer) => {
         acks += 1;
+        this.acknowledged = answer;
       },
     });
     return acks;
@@ -51,7 +55,8 @@ export function fakeSlack(fail: Record<string, string | number> = {}, user: obje
       const error = fail[method];
       if (error === 'ratelimited') return [429, '', { 'retry-after': '1' }];
       if (typeof error === 'string') return [200, { ok: false, error }];
-      return [200, { ok: true, ts: '1.2', user: { team_id: TEAM, ...user } }];
+      const view = { id: 'V1', hash: 'h1' };
+      return [200, { ok: true, ts: '1.2', user: { team_id: TEAM, ...user }, view }];
     })
     .post('/commands/answer')
     .reply((_uri, body) => {
@@ -64,8 +69,12 @@ export function fakeSlack(fail: Record<string, string | number> = {}, user: obje
 function fieldsOf(body: unknown): Record<string, unknown> {
   const fields =
     typeof body === 'string' ? Object.fromEntries(new URLSearchParams(body)) : { ...(body as object) };
-  const { blocks } = fields as { blocks?: unknown };
-  return typeof blocks === 'string' ? { ...fields, blocks: JSON.parse(blocks) } : fields;
+  const objects = Object.entries(fields).map(([name, value]) =>
+    (name === 'blocks' || name === 'view') && typeof value === 'string'
+      ? [name, JSON.parse(value)]
+      : [name, value],
+  );
+  return Object.fromEntries(objects);
 }
 
 export const sent = (calls: readonly Call[]): Call[] => calls.filter((call) => call.method !== 'users.info');
@@ -73,6 +82,8 @@ export const sent = (calls: readonly Call[]): Call[] => calls.filter((call) => c
 export interface Wired extends SlackApp {
   readonly receiver: InMemoryReceiver;
   readonly waits: number[];
+  /** What waiting does; nothing unless a test says so. */
+  onWait: (ms: number) => Promise<void> | undefined;
   readonly clock: { now: number; nowMs(): number };
   readonly log: string[];
 }
@@ -89,7 +100,7 @@ function movableClock(): Wired['clock'] {
 /** The real app over an in-memory transport, with a clock the test moves. */
 export async function wire(
   chat?: Chat,
-  given: { clock?: Wired['clock']; staff?: readonly string[] } = {},
+  given: { clock?: Wired['clock']; staff?: readonly string[]; patienceMs?: number } = {},
 ): Promise<Wired> {
   const receiver = new InMemoryReceiver();
   const clock = given.clock ?? movableClock();
@@ -103,7 +114,12 @@ export async function wire(
     log: createLog('debug', { write: (line) => log.push(line) }),
     roleList: listedRoles(given.staff ?? [STAFF]),
     apiUrl: API,
-    wait: async (ms) => void waits.push(ms),
+    ...(given.patienceMs === undefined ? {} : { patienceMs: given.patienceMs }),
+    wait: async (ms) => {
+      waits.push(ms);
+      await wired.onWait(ms);
+    },
   });
-  return { ...slack, receiver, waits, clock, log };
+  const wired: Wired = { ...slack, receiver, waits, clock, log, onWait: () => undefined };
+  return wired;
 }

@@ -24,21 +24,29 @@ function namesOf(marks: readonly AllergenMark[]): string {
 
 /** What goes on the container: name, made, use by, contains, keep cold. One line each, to copy. */
 export function batchLabel(asked: Asked, batch: Batch, holding: Holding | undefined): string[] {
-  const { contains, advisory, notKnown, verdicts, keepCold } = batch.facts;
-  const inIt = new Set(contains.map(({ allergen }) => allergen));
-  const may = advisory.filter(({ allergen }) => !inIt.has(allergen));
+  const { keepCold } = batch.facts;
   return [
     `${batch.recipeTitle}${batch.variant === undefined ? '' : `, ${batch.variant}`}`,
     `Batch ${batch.code} · made ${sayDate(batch.madeDate)}`,
     useByLine(holding),
+    ...contentLines(batch),
+    keepLine(keepCold, holding),
+    asked.kitchen.book.settings.name,
+  ];
+}
+
+/** What a batch contains, may contain, and what nobody knows: by its recipe and labels when it was made. */
+export function contentLines({ facts }: Batch): string[] {
+  const { contains, advisory, notKnown, verdicts } = facts;
+  const inIt = new Set(contains.map(({ allergen }) => allergen));
+  const may = advisory.filter(({ allergen }) => !inIt.has(allergen));
+  return [
     `Contains: ${inIt.size > 0 ? namesOf(contains) : 'none of the listed allergens, by its ingredients'}`,
     ...(may.length > 0 ? [`May contain: ${namesOf(may)}`] : []),
     ...(notKnown.length > 0
       ? [`Not known until a label is read: ${notKnown.map(allergenName).join(', ')}`]
       : []),
     ...(verdicts.gluten === 'clear_by_label' ? [] : ['Not gluten-free by its labels']),
-    keepLine(keepCold, holding),
-    asked.kitchen.book.settings.name,
   ];
 }
 

@@ -1,11 +1,15 @@
 import { setImmediate } from 'node:timers/promises';
 import type { Answering, Said } from '../answering.ts';
+import type { FormDoor } from '../form-door.ts';
+import type { HomeBoard } from '../home/board.ts';
 import type { InFlight } from '../in-flight.ts';
 import type { Seen } from '../seen.ts';
 
 /** What every listener needs. */
 export interface Desk {
   readonly answering: Answering;
+  readonly door: FormDoor;
+  readonly board: HomeBoard;
   readonly inFlight: InFlight;
   readonly seen: Seen;
 }

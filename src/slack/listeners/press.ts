@@ -10,10 +10,14 @@ export const answerPress =
   (desk: Desk) =>
   async ({ action, body, client, context, respond }: Press): Promise<void> => {
     const { value, block_id: blockId } = action as ButtonAction;
-    const channel = body.channel?.id;
     const workspace = context.teamId;
+    const isHome = body.view?.type === 'home';
+    const channel = isHome ? body.user.id : body.channel?.id;
     if (!value || !channel || !workspace) return;
-    const place = placeOfPress(blockId, { workspace, channel, user: body.user.id });
+    // The home has no place for an answer: it comes as a direct message.
+    const place = isHome
+      ? { workspace, channel, user: body.user.id, isOwnDirectMessage: true }
+      : placeOfPress(blockId, { workspace, channel, user: body.user.id });
     const message = body.container?.message_ts ?? '';
     const homeWorkspace = body.user.team_id;
     await answerOnce(
