@@ -68,7 +68,7 @@ export function createAnswering({ chat, clock, roles, log, wait, changed }: Answ
       nowMs: clock.nowMs(),
     });
     const { intent, answer } = reply;
-    if (answer && WRITING.has(intent)) changed(place.workspace);
+    if (answer && (WRITING.has(intent) || reply.slots.scope === 'roster')) changed(place.workspace);
     return { delivery: draw(reply, said, role), intent, ...(answer?.mark ? { mark: answer.mark } : {}) };
   }
 

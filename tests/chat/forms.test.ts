@@ -155,6 +155,50 @@ describe('a game', () => {
   });
 });
 
+describe('what I avoid', () => {
+  const athlete = {
+    ...request('athlete'),
+    asker: { role: 'athlete', who: 'U0ATHLETE7', workspace: 'T1' } as const,
+  };
+  const says = async (values: FormValues) => {
+    const done = await chat.forms.submit('needs', athlete, values);
+    return 'reply' in done ? done.reply : undefined;
+  };
+  const initial = async () => {
+    const opened = await chat.forms.open('needs', athlete);
+    return 'fields' in opened
+      ? Object.fromEntries(
+          opened.fields.map((field) => [field.id, 'initial' in field ? field.initial : undefined]),
+        )
+      : {};
+  };
+
+  test('is told, seen, changed, and deleted by the person, for that person alone', async () => {
+    expect(await initial()).toEqual({ avoid: [], foods: undefined });
+    const told = await says({ avoid: ['peanut', 'tree_nut'], foods: 'kiwi, banana' });
+    expect(told?.answer).toMatchObject({ audience: 'asker' });
+    expect(await initial()).toMatchObject({ avoid: ['peanut', 'tree_nut'], foods: 'kiwi, banana' });
+    await says({ avoid: ['milk'] });
+    expect(await initial()).toMatchObject({ avoid: ['milk'], foods: '' });
+    expect(await store.kitchen.rosters('T1').all()).toHaveLength(1);
+    expect(await store.kitchen.rosters('T2').all()).toEqual([]);
+    const gone = await says({ avoid: ['milk'], forget: ['forget'] });
+    expect(gone?.answer?.data.deleted).toBe(true);
+    expect(await store.kitchen.rosters('T1').all()).toEqual([]);
+  });
+
+  test('nothing chosen is "none", not forgotten', async () => {
+    await says({});
+    expect(await store.kitchen.rosters('T1').get('U0ATHLETE7')).toMatchObject({ avoid: [], foods: [] });
+  });
+
+  test('is not for guests', async () => {
+    expect(await chat.forms.open('needs', request('guest'))).toMatchObject({
+      error: { code: 'not_allowed' },
+    });
+  });
+});
+
 describe('kitchen settings', () => {
   const unchanged = async (): Promise<FormValues> =>
     Object.fromEntries(
@@ -216,7 +260,8 @@ describe('kitchen settings', () => {
 });
 
 describe('everybody', () => {
-  test.each(FORM_IDS.filter((id) => FORMS.has(id)))('%s begins filled in as it was given', async (id) => {
+  test.each([...FORM_IDS])('%s begins filled in as it was given', async (id) => {
+    if (id === 'needs') await said('needs', { avoid: ['milk'] });
     const first = await page(id);
     const given = Object.fromEntries(first.fields.map((field) => [field.id, sample(field)]));
     const second = await page(id, given);
@@ -225,7 +270,7 @@ describe('everybody', () => {
     }
   });
 
-  test.each(FORM_IDS.filter((id) => FORMS.has(id)))('%s keeps to what a screen takes', async (id) => {
+  test.each([...FORM_IDS])('%s keeps to what a screen takes', async (id) => {
     const { title, submit: button, fields } = await page(id);
     expect(title.length).toBeLessThanOrEqual(24);
     expect(button.length).toBeLessThanOrEqual(24);

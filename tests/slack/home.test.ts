@@ -6,7 +6,16 @@ import type { Recipe } from '../../src/nutrition/recipe.ts';
 import { type RememberingKitchen, rememberingKitchen } from '../helpers/remembering-kitchen.ts';
 import { game } from '../helpers/reminder-kitchen.ts';
 import { textsOf } from './message-checks.ts';
-import { ATHLETE, command, eventBody, homeOpened, homePress, STAFF, TEAM } from './payloads.ts';
+import {
+  ATHLETE,
+  command,
+  eventBody,
+  homeOpened,
+  homePress,
+  STAFF,
+  TEAM,
+  viewSubmission,
+} from './payloads.ts';
 import { viewFaults } from './view-checks.ts';
 import { type Call, fakeSlack, sent, type Wired, wire } from './wire.ts';
 
@@ -134,6 +143,17 @@ describe('the home of an athlete', () => {
     expect(wordsOf(view)).toContain('the kitchen itself is not checked');
     const again = await send(homePress({ ...choice, selected_options: [] }, ATHLETE));
     expect(wordsOf(viewOf(again[0]))).toContain('40 oat bars');
+  });
+
+  test('follows when the person says on the form what to leave out, and again when it is deleted', async () => {
+    await open(ATHLETE);
+    calls.length = 0;
+    const [, form] = await send(homePress({ action_id: 'form_needs', value: '{}' }, ATHLETE));
+    const user = { user: { id: ATHLETE, team_id: TEAM } };
+    const submission = viewSubmission(viewOf(form) as never, { avoid: ['peanut', 'tree_nut'] }, user);
+    const shown = (await send(submission)).filter(({ method }) => method === 'views.publish');
+    expect(wordsOf(viewOf(shown[0]))).toContain('Without peanut, tree nuts');
+    expect(wired.log.join('')).not.toMatch(/peanut|tree_nut/);
   });
 
   test('begins with what the person told before', async () => {
