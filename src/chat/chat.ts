@@ -87,6 +87,11 @@ export function createChat(
       const conversation = memory.get(request.conversation);
       const head = request.text.slice(0, MOST_CHARACTERS);
       const reading = read(head, { book: kitchen.book, conversation, nowMs: request.nowMs });
+      const { attached } = request;
+      if (attached && !URGENT.has(reading.intent) && (attached.isCalendar || request.text === '')) {
+        const slots = { action: 'import', file: attached.fileName };
+        return answered(request, { intent: 'game', slots }, () => {});
+      }
       return answered(request, reading, () => refuseUnreadable(request.text));
     },
     act,

@@ -7,6 +7,14 @@ export interface Asker {
   readonly workspace: string;
 }
 
+/** A file that came with a message. */
+export interface Attached {
+  readonly fileName: string;
+  readonly isCalendar: boolean;
+  /** Its bytes; throws a Problem when they are too many or cannot be had. */
+  open(): Promise<Uint8Array>;
+}
+
 /** One message from one person in one conversation at one instant. */
 export interface Request {
   readonly text: string;
@@ -15,6 +23,7 @@ export interface Request {
   readonly conversation: string;
   /** True where only the asker reads the answer: direct message, ephemeral reply, terminal. */
   readonly isPrivate: boolean;
+  readonly attached?: Attached;
   /** The surface's own name for this delivery, if it has one: what is delivered twice is logged once. */
   readonly requestKey?: string;
   /** Epoch milliseconds, from the injected clock. */

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Mark } from '../chat/answer.ts';
 import type { Chat, Reply } from '../chat/chat.ts';
-import type { PersonRole } from '../chat/request.ts';
+import type { Attached, PersonRole } from '../chat/request.ts';
 import type { Intent } from '../chat/slots.ts';
 import type { Clock } from '../kitchen/kitchen.ts';
 import { answerMessage, errorMessage } from './blocks/message.ts';
@@ -22,6 +22,7 @@ export interface Said extends Reach {
   readonly manner: 'aside' | 'aloud';
   /** The message whose button was pressed, when its outcome belongs into it. */
   readonly told?: ToldMessage;
+  readonly attached?: Attached;
 }
 
 export interface Answering {
@@ -60,7 +61,8 @@ export function createAnswering({ chat, clock, roles, log, wait, changed }: Answ
     const role = await roles.roleOf(personOf(said), said.client);
     const { place } = said;
     const reply = await chat.ask({
-      text: said.text === '' ? 'help' : said.text,
+      text: said.text === '' && !said.attached ? 'help' : said.text,
+      ...(said.attached ? { attached: said.attached } : {}),
       asker: { role, who: place.user, workspace: place.workspace },
       conversation: conversationKey(place),
       isPrivate: said.manner === 'aside' || place.isOwnDirectMessage,

@@ -245,9 +245,7 @@ describe('calendars', () => {
       },
     };
     expect(await (await room(fetching)).read('import https://example.org/a.ics')).toContain('404');
-    expect(await (await room(fetching)).read('import schedule.ics')).toContain(
-      'Files are opened at the terminal only',
-    );
+    expect(await (await room(fetching)).read('import schedule.ics')).toContain('There is no such file here.');
     expect(await (await room(files)).read('import web-page.ics')).toContain(
       'This is a web page, not a calendar.',
     );

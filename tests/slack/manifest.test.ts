@@ -44,6 +44,7 @@ const SCOPE_OF: Readonly<Record<string, string>> = {
   app_mention: 'app_mentions:read',
   'message.im': 'im:history',
   'chat.update': 'chat:write',
+  'files.info': 'files:read',
   app_home_opened: '',
   'views.open': '',
   'views.update': '',

@@ -1,4 +1,5 @@
 import type { AllMiddlewareArgs, SlackEventMiddlewareArgs } from '@slack/bolt';
+import { attachedFile } from '../attached-file.ts';
 import { incomingText } from '../incoming-text.ts';
 import { answerOnce, type Desk, EVENT_REMEMBERED_MS } from './desk.ts';
 
@@ -8,9 +9,11 @@ type DirectMessage = SlackEventMiddlewareArgs<'message'> & AllMiddlewareArgs;
 export const answerDirectMessage =
   (desk: Desk) =>
   async ({ event, body, client, context }: DirectMessage): Promise<void> => {
-    if (event.subtype !== undefined || event.channel_type !== 'im') return;
-    if (event.bot_id || event.edited || !event.user || event.user === context.botUserId || !event.text)
+    if ((event.subtype !== undefined && event.subtype !== 'file_share') || event.channel_type !== 'im')
       return;
+    const attached = attachedFile(event.files, client);
+    if (isBotsOrEdited(event) || !event.user || event.user === context.botUserId) return;
+    if (!event.text && !attached) return;
     const place = {
       workspace: context.teamId ?? '',
       channel: event.channel,
@@ -18,14 +21,24 @@ export const answerDirectMessage =
       ...(event.thread_ts ? { thread: event.thread_ts } : {}),
       isOwnDirectMessage: true,
     };
-    const homeWorkspace = event.team;
-    const text = incomingText(event.text, context.botUserId);
+    const homeWorkspace = 'team' in event ? event.team : undefined;
+    const text = incomingText(event.text ?? '', context.botUserId);
     await answerOnce(
       desk,
-      { text, place, client, manner: 'aloud', ...(homeWorkspace ? { homeWorkspace } : {}) },
+      {
+        text,
+        place,
+        client,
+        manner: 'aloud',
+        ...(attached ? { attached } : {}),
+        ...(homeWorkspace ? { homeWorkspace } : {}),
+      },
       [
         [`message:${event.channel}:${event.ts}`, EVENT_REMEMBERED_MS],
         [`event:${body.event_id}`, EVENT_REMEMBERED_MS],
       ],
     );
   };
+
+const isBotsOrEdited = (event: object): boolean =>
+  ('bot_id' in event && Boolean(event.bot_id)) || ('edited' in event && Boolean(event.edited));

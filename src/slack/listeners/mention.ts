@@ -1,4 +1,5 @@
 import type { AllMiddlewareArgs, SlackEventMiddlewareArgs } from '@slack/bolt';
+import { attachedFile, type SharedFile } from '../attached-file.ts';
 import { incomingText } from '../incoming-text.ts';
 import { answerOnce, type Desk, EVENT_REMEMBERED_MS } from './desk.ts';
 
@@ -8,7 +9,9 @@ type Mention = SlackEventMiddlewareArgs<'app_mention'> & AllMiddlewareArgs;
 export const answerMention =
   (desk: Desk) =>
   async ({ event, body, client, context }: Mention): Promise<void> => {
-    if (!event.user || event.bot_id || event.edited || event.subtype) return;
+    const { subtype, files } = event as { subtype?: string; files?: SharedFile[] };
+    if (!event.user || event.bot_id || event.edited || (subtype && subtype !== 'file_share')) return;
+    const attached = attachedFile(files, client);
     const place = {
       workspace: context.teamId ?? '',
       channel: event.channel,
@@ -20,7 +23,14 @@ export const answerMention =
     const text = incomingText(event.text, context.botUserId);
     await answerOnce(
       desk,
-      { text, place, client, manner: 'aloud', ...(homeWorkspace ? { homeWorkspace } : {}) },
+      {
+        text,
+        place,
+        client,
+        manner: 'aloud',
+        ...(attached ? { attached } : {}),
+        ...(homeWorkspace ? { homeWorkspace } : {}),
+      },
       [
         [`message:${event.channel}:${event.ts}`, EVENT_REMEMBERED_MS],
         [`event:${body.event_id}`, EVENT_REMEMBERED_MS],

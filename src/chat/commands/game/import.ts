@@ -35,17 +35,26 @@ export async function importGames(asked: Asked): Promise<Answered> {
     'Which calendar?',
     asked.kitchen.calendars?.file
       ? 'Write "import schedule.ics" or "import https://…".'
-      : 'Write "import https://…" with the address of the calendar.',
+      : 'Send the .ics file with your message, or write "import https://…" with the address of the calendar.',
   );
 }
 
 async function opened(asked: Asked, path: string): Promise<Uint8Array> {
+  const { attached } = asked.request;
+  if (attached?.isCalendar) return attached.open();
+  if (attached) {
+    throw new Problem(
+      'bad_file',
+      `${attached.fileName} is no calendar; nothing was imported.`,
+      'Send an .ics file, or write what you need.',
+    );
+  }
   const open = asked.kitchen.calendars?.file;
   if (open) return open(path);
   throw new Problem(
     'not_possible',
-    'Files are opened at the terminal only.',
-    'Here, write "import https://…" with the address of the calendar.',
+    'There is no such file here.',
+    'Send the .ics file with your message, or write "import https://…" with the address of the calendar.',
   );
 }
 
