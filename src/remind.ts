@@ -1,5 +1,6 @@
 import type { Kitchen } from './kitchen/kitchen.ts';
 import type { Messenger } from './kitchen/reminders/messenger.ts';
+import type { ReminderPlaces } from './kitchen/reminders/reminder.ts';
 import type { Scheduler } from './kitchen/reminders/scheduler.ts';
 import type { Tick } from './kitchen/reminders/tick.ts';
 import { type KitchenHere, kitchensHere } from './kitchen/settings/kitchens-here.ts';
@@ -26,6 +27,7 @@ export async function startReminders(parts: RemindParts): Promise<Scheduler> {
   const tick = createTick({
     book: kitchen.book,
     bookNow: async () => (await here(workspace)).book,
+    places: () => placesIn(kitchen, workspace),
     books: {
       ledger: kitchen.ledgers(workspace),
       games: kitchen.games(workspace),
@@ -51,6 +53,13 @@ export async function startReminders(parts: RemindParts): Promise<Scheduler> {
       await calendars.rest();
     },
   };
+}
+
+/** What the dietitian must know goes to the kitchen unless a channel of its own was chosen. */
+async function placesIn({ choices }: Kitchen, workspace: string): Promise<ReminderPlaces> {
+  const { kitchenChannel: kitchen, dietitianChannel } = (await choices?.(workspace).get()) ?? {};
+  const dietitian = dietitianChannel ?? kitchen;
+  return { ...(kitchen ? { kitchen } : {}), ...(dietitian ? { dietitian } : {}) };
 }
 
 /** Reads calendars again beside the tick: a slow address must not hold up a reminder. */

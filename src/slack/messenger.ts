@@ -38,7 +38,7 @@ export function slackMessenger({ botToken, apiUrl, channels, staff }: MessengerS
   });
   return {
     async send(message) {
-      const channel = channels[message.audience];
+      const channel = message.place ?? channels[message.audience];
       try {
         return await post(client, channel, answerIn(message.body), message.id);
       } catch (error) {
@@ -49,7 +49,7 @@ export function slackMessenger({ botToken, apiUrl, channels, staff }: MessengerS
     },
     async find(message) {
       try {
-        return await findIn(client, channels[message.audience], message);
+        return await findIn(client, message.place ?? channels[message.audience], message);
       } catch (error) {
         if (troubleOf(error) === undefined) throw error;
         return findWithStaff(client, await staff(), message);

@@ -66,6 +66,13 @@ describe('sending', () => {
     expect(await failure(messenger.send(message))).toEqual(details);
   });
 
+  test('goes where staff chose instead', async () => {
+    api()
+      .post('/api/chat.postMessage', /channel=C9/)
+      .reply(200, { ok: true, channel: 'C9', ts: '17.6' });
+    expect(await messenger.send({ ...message, place: 'C9' })).toBe('C9 17.6');
+  });
+
   test('too many at once: it says how long to wait, and does not try by itself', async () => {
     api().post('/api/chat.postMessage').reply(429, '', { 'retry-after': '7' });
     expect(await failure(messenger.send(message))).toEqual({

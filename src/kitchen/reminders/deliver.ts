@@ -1,6 +1,6 @@
 import { nextAttemptAt } from './backoff.ts';
 import { DeliveryFailure, type Messenger } from './messenger.ts';
-import type { OutboxMessage } from './reminder.ts';
+import type { OutboxMessage, ReminderPlaces } from './reminder.ts';
 import type { ReminderQueue } from './reminder-queue.ts';
 
 /** Few enough that a batch ends before its lease, even when every call runs into its time limit. */
@@ -10,6 +10,7 @@ const LEASE_MS = 5 * 60_000;
 export interface Delivering {
   readonly queue: ReminderQueue;
   readonly messenger: Messenger;
+  readonly places: ReminderPlaces;
   /** The text as it should read now; undefined when there is nothing left to tell. */
   readonly freshBody: (message: OutboxMessage) => Promise<string | undefined>;
   readonly by: string;
@@ -44,7 +45,8 @@ export async function deliverDue(job: Delivering): Promise<Delivered> {
       most: BATCH,
     });
     if (batch.length === 0) return count;
-    for (const [at, message] of batch.entries()) {
+    for (const [at, waiting] of batch.entries()) {
+      const message = placed(waiting, job.places);
       if (job.isStopping()) {
         await job.queue.giveBack(batch.slice(at), job.by, job.nowMs);
         return count;
@@ -57,6 +59,11 @@ export async function deliverDue(job: Delivering): Promise<Delivered> {
       }
     }
   }
+}
+
+function placed(message: OutboxMessage, places: ReminderPlaces): OutboxMessage {
+  const place = places[message.audience];
+  return place === undefined ? message : { ...message, place };
 }
 
 async function deliverOne(message: OutboxMessage, job: Delivering): Promise<Outcome> {

@@ -19,6 +19,9 @@ export type ReminderKind = (typeof REMINDER_KINDS)[number];
 /** Who is told: a role, never a person who may have left for the weekend. */
 export type ReminderAudience = 'kitchen' | 'dietitian';
 
+/** Where staff chose that each role is told. */
+export type ReminderPlaces = Readonly<Partial<Record<ReminderAudience, string>>>;
+
 export type ReminderState = 'pending' | 'claimed' | 'queued' | 'sent' | 'missed' | 'cancelled';
 
 /** The wall-clock time a reminder hangs on: when the kitchen's zone moves, it moves along. */
@@ -72,6 +75,8 @@ export interface OutboxMessage {
   /** What it tells of; absent for the list of what was missed. */
   readonly reminder?: Reminder;
   readonly audience: ReminderAudience;
+  /** Where staff chose that it goes, in the surface's own words; absent: where the surface was set up to send it. */
+  readonly place?: string;
   /** An Answer as JSON; the store does not look inside. */
   readonly body: string;
   readonly attempts: number;

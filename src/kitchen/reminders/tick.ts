@@ -10,7 +10,7 @@ import {
   type PlanningBooks,
   plannedReminders,
 } from './planner.ts';
-import type { OutboxMessage, Reminder } from './reminder.ts';
+import type { OutboxMessage, Reminder, ReminderPlaces } from './reminder.ts';
 import type { ReminderQueue } from './reminder-queue.ts';
 
 /** Composing takes moments; a holder that is gone for this long has died. */
@@ -24,6 +24,8 @@ export interface TickParts {
   readonly book: Book;
   /** The book with the settings as they are now, where they may change while this runs. */
   readonly bookNow?: () => Promise<Book>;
+  /** Where staff chose that it is told, where they can. */
+  readonly places?: () => Promise<ReminderPlaces>;
   readonly books: PlanningBooks;
   readonly queue: ReminderQueue;
   readonly composer: Composer;
@@ -72,8 +74,10 @@ export function createTick(parts: TickParts): Tick {
       ),
     );
     const queued = await tried(parts, () => queueDue(parts, state, by));
+    const places = (await tried(parts, async () => parts.places?.())) ?? {};
     const delivered = await tried(parts, () =>
       deliverDue({
+        places,
         queue: parts.queue,
         messenger: parts.messenger,
         freshBody: (message) => freshBody(parts, state, message),

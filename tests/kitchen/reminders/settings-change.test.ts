@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { ReminderPlaces } from '../../../src/kitchen/reminders/reminder.ts';
 import { createTick } from '../../../src/kitchen/reminders/tick.ts';
 import type { KitchenSettings } from '../../../src/nutrition/book.ts';
 import { at, book, reminderKitchen } from '../../helpers/reminder-kitchen.ts';
@@ -34,5 +35,21 @@ test('settings changed while it runs move what is to come: the zone, the hours',
   const own = await reminders.byKey('own:soak');
   expect(own?.dueMs).toBe(at('2026-12-03 15:00', 'America/Denver'));
   expect(kitchen.errors).toEqual([]);
+  await kitchen.database.close();
+});
+
+test('what is told goes where staff chose, from the next look on', async () => {
+  const kitchen = await reminderKitchen();
+  let places: ReminderPlaces = {};
+  const tick = createTick({ ...kitchen.parts, places: async () => places });
+  await tick(at('2026-12-02 08:00'));
+  expect(kitchen.channel.arrived.map(({ place }) => place)).toEqual([undefined]);
+  kitchen.channel.read();
+  places = { kitchen: 'C9' };
+  await tick(at('2026-12-03 08:00'));
+  expect(kitchen.channel.arrived.map(({ audience, place }) => [audience, place])).toContainEqual([
+    'kitchen',
+    'C9',
+  ]);
   await kitchen.database.close();
 });
