@@ -19,10 +19,17 @@ export interface SlackPeer {
   readonly calls: PeerCall[];
   /** A method's error, or an HTTP status for `respond`. */
   readonly fail: Map<string, string | number>;
+  /** Channels that take nothing: what Slack answers to a post there. */
+  readonly shut: Map<string, string>;
+  /** Files of people, by the end of their address; handed over to who brings a token. */
+  readonly files: Map<string, Buffer>;
+  readonly origin: string;
   /** What `users.info` says of everybody. */
   user: Record<string, unknown>;
   /** Calls that a person would see, once there are `count` of them. */
   answers(count: number): Promise<PeerCall[]>;
+  /** The same, and what the acknowledgement said. */
+  answered(type: string, payload: object): Promise<unknown>;
   /** Sends an envelope over the newest socket; resolves with the milliseconds until it was acknowledged. */
   envelope(type: string, payload: object, more?: object): Promise<number>;
   /** Asks the service to take another socket, as Slack does now and then. */
@@ -36,6 +43,12 @@ const METHODS: Readonly<Record<string, (peer: { user: object; socketUrl: string 
   'users.info': ({ user }) => ({ user: { id: 'U', team_id: TEAM, ...user } }),
   'chat.postMessage': () => ({ channel: 'C0KITCHEN', ts: '1789000009.0001' }),
   'chat.postEphemeral': () => ({ message_ts: '1789000009.0002' }),
+  'chat.update': () => ({}),
+  'views.open': () => ({ view: { id: 'V1', hash: 'h1' } }),
+  'views.update': () => ({ view: { id: 'V1', hash: 'h2' } }),
+  'views.publish': () => ({ view: { id: 'V0', hash: 'h1' } }),
+  'conversations.history': () => ({ messages: [] }),
+  'conversations.open': () => ({ channel: { id: 'D0STAFF' } }),
   'apps.connections.open': ({ socketUrl }) => ({ url: socketUrl }),
 };
 const UNSEEN = new Set(['auth.test', 'users.info', 'apps.connections.open']);
@@ -43,7 +56,9 @@ const UNSEEN = new Set(['auth.test', 'users.info', 'apps.connections.open']);
 export async function startSlackPeer(): Promise<SlackPeer> {
   const calls: PeerCall[] = [];
   const fail = new Map<string, string | number>();
-  const waiting = new Map<string, () => void>();
+  const shut = new Map<string, string>();
+  const files = new Map<string, Buffer>();
+  const waiting = new Map<string, (payload: unknown) => void>();
   const server = createServer((request, response) => void serve(request, response));
   const sockets = new WebSocketServer({ server, path: '/socket' });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
@@ -54,8 +69,11 @@ export async function startSlackPeer(): Promise<SlackPeer> {
   sockets.on('connection', (socket) => {
     newest = socket;
     socket.on('message', (data) => {
-      const { envelope_id: id } = JSON.parse(String(data)) as { envelope_id?: string };
-      if (id) waiting.get(id)?.();
+      const { envelope_id: id, payload } = JSON.parse(String(data)) as {
+        envelope_id?: string;
+        payload?: unknown;
+      };
+      if (id) waiting.get(id)?.(payload);
     });
     socket.send(JSON.stringify({ type: 'hello', num_connections: 1, connection_info: { app_id: 'A0' } }));
   });
@@ -67,7 +85,13 @@ export async function startSlackPeer(): Promise<SlackPeer> {
     const method = request.url === '/respond' ? 'respond' : (request.url ?? '').replace('/api/', '');
     const token = request.headers.authorization?.replace('Bearer ', '');
     calls.push({ method, token, body: fieldsOf(text), atMs: performance.now() });
-    const error = fail.get(method);
+    const file = files.get(request.url ?? '');
+    if (file) {
+      response.writeHead(token ? 200 : 302).end(token ? file : '');
+      return;
+    }
+    const channel = String(calls.at(-1)?.body.channel ?? '');
+    const error = (method === 'chat.postMessage' ? shut.get(channel) : undefined) ?? fail.get(method);
     if (method === 'respond') {
       response.writeHead(typeof error === 'number' ? error : 200).end('ok');
       return;
@@ -81,25 +105,30 @@ export async function startSlackPeer(): Promise<SlackPeer> {
     response.end(JSON.stringify(body));
   }
 
+  function envelope(type: string, payload: object, more: object = {}): Promise<unknown> {
+    envelopes += 1;
+    const id = `envelope-${envelopes}`;
+    const acked = new Promise<unknown>((resolve) => waiting.set(id, resolve));
+    newest?.send(JSON.stringify({ envelope_id: id, type, payload, accepts_response_payload: true, ...more }));
+    return acked;
+  }
+
   const peer: SlackPeer = {
     apiUrl: `http://${host}/api/`,
     responseUrl: `http://${host}/respond`,
     calls,
     fail,
+    shut,
+    files,
+    origin: `http://${host}`,
     user: {},
     answers: (count) => until(() => calls.filter((call) => !UNSEEN.has(call.method)), count),
-    envelope(type, payload, more = {}) {
-      envelopes += 1;
-      const id = `envelope-${envelopes}`;
+    async envelope(type, payload, more = {}) {
       const startedMs = performance.now();
-      const acked = new Promise<number>((resolve) => {
-        waiting.set(id, () => resolve(performance.now() - startedMs));
-      });
-      newest?.send(
-        JSON.stringify({ envelope_id: id, type, payload, accepts_response_payload: true, ...more }),
-      );
-      return acked;
+      await envelope(type, payload, more);
+      return performance.now() - startedMs;
     },
+    answered: envelope,
     recycle: () => newest?.send(JSON.stringify({ type: 'disconnect', reason: 'refresh_requested' })),
     sockets: () => sockets.clients.size,
     async close() {
@@ -115,7 +144,10 @@ export async function startSlackPeer(): Promise<SlackPeer> {
 function fieldsOf(text: string): Record<string, unknown> {
   if (text.startsWith('{')) return JSON.parse(text) as Record<string, unknown>;
   const fields: Record<string, unknown> = Object.fromEntries(new URLSearchParams(text));
-  return typeof fields.blocks === 'string' ? { ...fields, blocks: JSON.parse(fields.blocks) } : fields;
+  for (const name of ['blocks', 'view', 'metadata']) {
+    if (typeof fields[name] === 'string') fields[name] = JSON.parse(fields[name]);
+  }
+  return fields;
 }
 
 /** The list once it holds `count`, and a little later still does not hold more. */

@@ -10,7 +10,7 @@ export async function fridgeLines(asked: Asked): Promise<string[]> {
   const { kitchen, request } = asked;
   const readings = await kitchen
     .ledgers(request.asker.workspace)
-    .readings({ fromMs: request.nowMs - LOOK_BACK_MS, toMs: request.nowMs });
+    .readings({ fromMs: request.nowMs - LOOK_BACK_MS, toMs: request.nowMs + 1 });
   return kitchen.book.settings.locations
     .filter(({ kind }) => kind !== 'room')
     .map(({ id, name }) => {

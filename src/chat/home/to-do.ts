@@ -58,7 +58,7 @@ async function missedToday(asked: Asked): Promise<string[]> {
   const today = dateOf(nowMs, book.settings.timeZone);
   const readings = await kitchen
     .ledgers(request.asker.workspace)
-    .readings({ fromMs: nowMs - 8 * DAY_MS, toMs: nowMs });
+    .readings({ fromMs: nowMs - 8 * DAY_MS, toMs: nowMs + 1 });
   return readingGaps(book, readings, nowMs - DAY_MS, nowMs)
     .filter(({ date }) => date === today)
     .map(({ location, time }) => `No ${sayTime(time)} reading of ${placeName(book, location)}`);
