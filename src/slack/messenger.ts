@@ -4,7 +4,7 @@ import { answerIn } from '../chat/reminders/compose.ts';
 import { DeliveryFailure, type Messenger } from '../kitchen/reminders/messenger.ts';
 import type { OutboxMessage, ReminderAudience } from '../kitchen/reminders/reminder.ts';
 import { answerMessage } from './blocks/message.ts';
-import { channelTrouble } from './channel-trouble.ts';
+import { channelTrouble, NO_CHANNEL } from './channel-trouble.ts';
 import { clientOptions } from './client.ts';
 import { deliveryFailure } from './delivery-failure.ts';
 import { boltLogger, createLog } from './log.ts';
@@ -16,7 +16,8 @@ export type ReminderChannels = Readonly<Record<ReminderAudience, string>>;
 export interface MessengerSettings {
   readonly botToken: string;
   readonly apiUrl?: string;
-  readonly channels: ReminderChannels;
+  /** A role without a channel is told through staff directly. */
+  readonly channels: Partial<ReminderChannels>;
   /** Member ids of staff, who are told directly when a channel takes nothing any more. */
   readonly staff: () => Promise<readonly string[]>;
 }
@@ -40,6 +41,7 @@ export function slackMessenger({ botToken, apiUrl, channels, staff }: MessengerS
     async send(message) {
       const channel = message.place ?? channels[message.audience];
       try {
+        if (channel === undefined) throw new DeliveryFailure({ reason: NO_CHANNEL, outcome: 'refused' });
         return await post(client, channel, answerIn(message.body), message.id);
       } catch (error) {
         const trouble = troubleOf(error);
@@ -49,7 +51,9 @@ export function slackMessenger({ botToken, apiUrl, channels, staff }: MessengerS
     },
     async find(message) {
       try {
-        return await findIn(client, message.place ?? channels[message.audience], message);
+        const channel = message.place ?? channels[message.audience];
+        if (channel === undefined) return await findWithStaff(client, await staff(), message);
+        return await findIn(client, channel, message);
       } catch (error) {
         if (troubleOf(error) === undefined) throw error;
         return findWithStaff(client, await staff(), message);

@@ -77,10 +77,16 @@ async function remindersOf({ settings, startReminders }: StartParts, identity: B
   const { botToken, apiUrl, kitchenChannel, dietitianChannel } = settings;
   if (!startReminders) return undefined;
   if (kitchenChannel === undefined) {
-    log.warn({}, 'SLACK_KITCHEN_CHANNEL is not set: no reminders are sent');
-    return undefined;
+    log.warn(
+      {},
+      'SLACK_KITCHEN_CHANNEL is not set: until a channel is chosen, reminders go to staff directly',
+    );
   }
-  const channels = { kitchen: kitchenChannel, dietitian: dietitianChannel ?? kitchenChannel };
+  const dietitian = dietitianChannel ?? kitchenChannel;
+  const channels = {
+    ...(kitchenChannel ? { kitchen: kitchenChannel } : {}),
+    ...(dietitian ? { dietitian } : {}),
+  };
   const staff = async () => settings.staff ?? [];
   const messenger = slackMessenger({ botToken, channels, staff, ...(apiUrl ? { apiUrl } : {}) });
   return startReminders(identity.workspace, messenger);

@@ -121,6 +121,19 @@ describe('a channel that takes nothing any more', () => {
     }
   });
 
+  test('nobody chose a channel: staff are told directly, and how to choose one', async () => {
+    const sent: Record<string, string>[] = [];
+    const homeless = slackMessenger({
+      botToken: 'xoxb-1',
+      apiUrl: 'http://slack.test/api/',
+      channels: {},
+      staff: async () => ['U1'],
+    });
+    memberSays('U1', { ok: true, channel: 'D1', ts: '18.1' }, sent);
+    expect(await homeless.send(message)).toBe('D1 18.1');
+    expect(sent[0]?.text).toContain('Choose one in the kitchen settings');
+  });
+
   test('told to one is told, though another cannot be reached', async () => {
     channelSays('is_archived');
     memberSays('U1', { ok: false, error: 'user_disabled' });

@@ -3,11 +3,12 @@ import { stockView } from '../../kitchen/stock/view.ts';
 import { NEEDS, type Need } from '../../nutrition/allergens.ts';
 import type { Asked } from '../command.ts';
 import { byNeeds } from '../commands/stock/needs.ts';
+import { opens } from '../forms/opens.ts';
 import { CROSS_CONTACT, needName } from '../need-words.ts';
 import { contentLines } from '../stock/label.ts';
 import { piecesOf, untilText } from '../stock/words.ts';
 import type { HomePart } from './home.ts';
-import { caution, heading, lines, MOST_LINES, opens, words } from './parts.ts';
+import { caution, heading, lines, MOST_LINES, words } from './parts.ts';
 
 /** For athletes: what is there now and what is in it, allergens first, and one without what they avoid. */
 export async function athleteHome(

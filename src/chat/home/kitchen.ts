@@ -3,12 +3,13 @@ import { sayGame } from '../../kitchen/games/say-game.ts';
 import { stockView } from '../../kitchen/stock/view.ts';
 import { addDays, dateOf } from '../../kitchen/time/zone.ts';
 import type { Asked } from '../command.ts';
+import { opens } from '../forms/opens.ts';
 import { gamesDesk } from '../games/desk.ts';
 import { packLine, prepLine } from '../games/plan-lines.ts';
 import { holdingLine } from '../stock/words.ts';
 import { fridgeLines } from './fridges.ts';
 import type { HomePart } from './home.ts';
-import { heading, lines, opens, words } from './parts.ts';
+import { heading, lines, words } from './parts.ts';
 import { toDo } from './to-do.ts';
 
 const MOST_GAMES = 3;

@@ -1,5 +1,3 @@
-import type { NextStep } from '../answer.ts';
-import type { FormId, FormValues } from '../forms/form.ts';
 import type { HomePart } from './home.ts';
 
 /** A phone shows about this many lines before it becomes a scroll. */
@@ -21,9 +19,3 @@ export function lines(items: readonly string[], title?: string): HomePart {
     },
   };
 }
-
-export const opens = (label: string, says: string, id: FormId, given?: FormValues): NextStep => ({
-  label,
-  says,
-  form: { id, ...(given ? { given } : {}) },
-});

@@ -6,9 +6,10 @@ import type { NextStep } from '../answer.ts';
 import type { Asked } from '../command.ts';
 import { namer, roomOf } from '../commands/remind/room.ts';
 import { parText } from '../commands/stock/overview.ts';
+import { opens } from '../forms/opens.ts';
 import { holdingLine } from '../stock/words.ts';
 import type { HomePart } from './home.ts';
-import { heading, lines, opens, words } from './parts.ts';
+import { heading, lines, words } from './parts.ts';
 
 const DAY_MS = 24 * 3_600_000;
 const MOST_OPEN = 5;

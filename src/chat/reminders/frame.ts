@@ -10,6 +10,8 @@ export interface Told {
   readonly cautions?: readonly string[];
   /** Requests that do what it asks for, before "got it" and "done". */
   readonly says?: readonly string[];
+  /** Forms that do it, before those. */
+  readonly opens?: readonly NextStep[];
   readonly data?: Readonly<Record<string, unknown>>;
 }
 
@@ -41,7 +43,13 @@ export function framed(told: Told, reminder: Reminder, { state, late }: Composin
     title: late ? `Late: ${told.title}` : told.title,
     sections: [...(late ? [text(`It was due ${due}.`)] : []), ...(told.sections ?? [])],
     cautions: told.cautions ?? [],
-    next: [...(told.says ?? []).map((says) => step(says)), takeStep(code), doneStep(code), snoozeStep(code)],
+    next: [
+      ...(told.opens ?? []),
+      ...(told.says ?? []).map((says) => step(says)),
+      takeStep(code),
+      doneStep(code),
+      snoozeStep(code),
+    ],
     audience: 'channel',
     data: {
       reminder: code,

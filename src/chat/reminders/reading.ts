@@ -2,6 +2,7 @@ import type { ComposingDesk } from '../../kitchen/reminders/composer.ts';
 import type { LoggedReading } from '../../kitchen/stock/ledger.ts';
 import { celsiusOf } from '../../kitchen/stock/temperature.ts';
 import { sayInstant } from '../../kitchen/time/zone.ts';
+import { opens } from '../forms/opens.ts';
 import { listed } from '../need-words.ts';
 import { list, type Told, text } from './frame.ts';
 
@@ -30,6 +31,7 @@ export async function reading({ state, ledger }: ComposingDesk): Promise<Told | 
       ...list(open.map(({ id, name }) => `${name}: ${lastOf(last.get(id), timeZone)}`)),
       text(`Write it like "${first.name.toLowerCase()} 38F".`),
     ],
+    opens: [opens('Fill in readings', 'temperature log', 'reading')],
     data: { places: open.map(({ id }) => id) },
   };
 }

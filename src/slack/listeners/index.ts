@@ -28,17 +28,18 @@ export const LISTENERS = {
   views: FORM_ACTIONS,
 } as const;
 
+/** Few listeners, each for a family of ids: every payload is held against all of them before it is acknowledged. */
 export function listen(app: App, desk: Desk): void {
   app.command(KITCHEN_COMMAND, answerCommand(desk));
   app.event('app_home_opened', openHome(desk));
-  app.action({ action_id: WITHOUT_ACTION, type: 'block_actions' }, findWithout(desk));
   app.event('app_mention', answerMention(desk));
   app.event('message', answerDirectMessage(desk));
-  for (const id of NEXT_STEP_ACTIONS) app.action({ action_id: id, type: 'block_actions' }, answerPress(desk));
-  for (const id of MARK_ACTIONS) app.action({ action_id: id, type: 'block_actions' }, answerMark(desk));
-  for (const id of FORM_ACTIONS) {
-    app.action({ action_id: id, type: 'block_actions' }, openFormByButton(desk));
-    app.view({ callback_id: id, type: 'view_submission' }, submitForm(desk));
-  }
-  for (const id of SHORTCUTS) app.shortcut({ callback_id: id, type: 'shortcut' }, openFormByShortcut(desk));
+  app.action({ action_id: oneOf(NEXT_STEP_ACTIONS), type: 'block_actions' }, answerPress(desk));
+  app.action({ action_id: oneOf(MARK_ACTIONS), type: 'block_actions' }, answerMark(desk));
+  app.action({ action_id: WITHOUT_ACTION, type: 'block_actions' }, findWithout(desk));
+  app.action({ action_id: oneOf(FORM_ACTIONS), type: 'block_actions' }, openFormByButton(desk));
+  app.shortcut({ callback_id: oneOf(SHORTCUTS), type: 'shortcut' }, openFormByShortcut(desk));
+  app.view({ callback_id: oneOf(FORM_ACTIONS), type: 'view_submission' }, submitForm(desk));
 }
+
+const oneOf = (ids: readonly string[]): RegExp => new RegExp(`^(?:${ids.join('|')})$`);

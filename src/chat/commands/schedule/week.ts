@@ -5,6 +5,7 @@ import { gameName, sayGame } from '../../../kitchen/games/say-game.ts';
 import { clockTime, dateOf, instantOf, sayInstant, sayTime, zoneName } from '../../../kitchen/time/zone.ts';
 import type { Section } from '../../answer.ts';
 import type { Answered, Asked } from '../../command.ts';
+import { opens } from '../../forms/opens.ts';
 import { amountWords } from '../../games/plan-lines.ts';
 import { fits } from '../../games/which-game.ts';
 import { KITCHEN_ROLES } from '../../roles.ts';
@@ -46,6 +47,7 @@ export function weekAnswer(asked: Asked, seen: Outlook): Answered {
       cautions: conflictsOf(plans, seen),
       next: isKitchen
         ? [
+            opens('Add a game', 'game sat 2pm vs riverton', 'game'),
             { label: 'As a calendar file', says: 'export schedule' },
             { label: 'Next week', says: 'schedule next week' },
           ]

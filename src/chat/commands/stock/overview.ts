@@ -3,6 +3,7 @@ import { placeName } from '../../../kitchen/stock/places.ts';
 import { belowPar, type RecipeStock, type StockView, sumOf } from '../../../kitchen/stock/view.ts';
 import type { Answer, Section } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
+import { opens } from '../../forms/opens.ts';
 import { counted, holdingData, holdingLine, piecesOf } from '../../stock/words.ts';
 
 /** A phone screen holds about this many lines of one list. */
@@ -104,9 +105,14 @@ export function answerOf(asked: Asked, view: StockView, title: string, sections:
     title,
     sections: empty !== undefined && isKitchen ? [...sections, { kind: 'text', text: empty }] : sections,
     cautions: [],
-    next: steps
-      .filter((says) => says !== asked.request.text.trim().toLowerCase())
-      .map((says) => ({ label: says, says })),
+    next: [
+      ...(all.length > 0 && isKitchen
+        ? [opens('Serve, toss, count', `served 12 ${all[0]?.batch.recipeTitle.toLowerCase()}`, 'count')]
+        : []),
+      ...steps
+        .filter((says) => says !== asked.request.text.trim().toLowerCase())
+        .map((says) => ({ label: says, says })),
+    ],
     audience: 'channel',
     data: {
       usable: sumOf(view.usable),

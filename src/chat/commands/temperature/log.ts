@@ -16,6 +16,7 @@ import {
 } from '../../../kitchen/time/zone.ts';
 import type { Attachment } from '../../answer.ts';
 import type { Answered, Asked } from '../../command.ts';
+import { opens } from '../../forms/opens.ts';
 import { deskOf } from '../../stock/desk.ts';
 import { pastDay } from '../../stock/when.ts';
 import { clockText } from '../../stock/words.ts';
@@ -65,7 +66,10 @@ export async function temperatureLog(asked: Asked): Promise<Answered> {
           : []),
       ],
       cautions: [],
-      next: ['fridge 38F', 'week summary'].map((says) => ({ label: says, says })),
+      next: [
+        opens('Log readings', 'fridge a 38F', 'reading'),
+        { label: 'week summary', says: 'week summary' },
+      ],
       attachments: [await logFile(asked, readings, from)],
       audience: 'channel',
       data: {
