@@ -4,6 +4,7 @@ import type { WebClient } from '@slack/web-api';
 import type { Chat, Refusal } from '../chat/chat.ts';
 import type { Submitted } from '../chat/forms/desk.ts';
 import type { FormId, FormValues } from '../chat/forms/form.ts';
+import { Problem } from '../chat/problem.ts';
 import type { Request } from '../chat/request.ts';
 import type { Clock } from '../kitchen/kitchen.ts';
 import { errorCode } from './errors.ts';
@@ -71,11 +72,15 @@ export function createFormDoor(parts: FormDoorParts): FormDoor {
       if ('reply' in done && done.reply.answer) parts.changed(at.person.workspace);
       return done;
     } catch (error) {
-      return { reply: { request: id, intent: 'unknown', slots: {}, error: unexpected(error) } };
+      // Beside a field, so that the form stays open with what was typed.
+      const { message, hint } = failed(error);
+      const [field = ''] = Object.keys(values);
+      return { faults: { [field]: `${message} ${hint}` } };
     }
   }
 
-  function unexpected(error: unknown): Refusal {
+  function failed(error: unknown): Refusal {
+    if (error instanceof Problem) return { code: error.code, message: error.message, hint: error.hint };
     const id = randomUUID().slice(0, 8);
     log.error({ id, code: errorCode(error) }, 'a form failed');
     return {
@@ -99,15 +104,17 @@ export function createFormDoor(parts: FormDoorParts): FormDoor {
     }
     const { answer, error } = done.reply;
     if (answer) return answerView(title, answer);
-    return refusalView(title, error ?? unexpected(undefined));
+    return refusalView(title, error ?? failed(undefined));
   }
 
   return {
     async open(id, trigger, at, given) {
       try {
         const opened = await at.client.views.open({ trigger_id: trigger, view: openingView() });
-        const page = await chat.forms.open(id, await requestOf(at), given);
-        const view = 'error' in page ? refusalView('Not here', page.error) : formView(page);
+        const page = await chat.forms
+          .open(id, await requestOf(at), given)
+          .catch((error: unknown) => ({ error: failed(error) }));
+        const view = 'error' in page ? refusalView('Not now', page.error) : formView(page);
         const { id: viewId, hash } = opened.view ?? {};
         if (viewId) await at.client.views.update({ view_id: viewId, view, ...(hash ? { hash } : {}) });
         log.info({ form: id }, 'a form was opened');

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type Chat, createChat } from '../../src/chat/chat.ts';
 import { FORM_IDS } from '../../src/chat/forms/form.ts';
+import { Problem } from '../../src/chat/problem.ts';
 import { type RememberingKitchen, rememberingKitchen } from '../helpers/remembering-kitchen.ts';
 import { ATHLETE, homePress, press, STAFF, shortcut, TEAM, viewSubmission } from './payloads.ts';
 import { viewFaults } from './view-checks.ts';
@@ -135,6 +136,46 @@ describe('a form filled in', () => {
       expect([id, JSON.stringify(ack)]).toEqual([id, expect.stringContaining(says)]);
       expect(viewFaults(ack?.view as View)).toEqual([]);
     }
+  });
+});
+
+describe('a form while the memory is away', () => {
+  let isAway = false;
+  const lost = () => {
+    if (isAway) throw new Problem('unavailable', 'The memory is away.', 'Send it again in a moment.');
+  };
+  beforeEach(async () => {
+    isAway = false;
+    await store.close();
+    await begin((chat) => ({
+      ...chat,
+      forms: {
+        open: async (...given) => {
+          lost();
+          return chat.forms.open(...given);
+        },
+        submit: async (...given) => {
+          lost();
+          return chat.forms.submit(...given);
+        },
+      },
+    }));
+  });
+
+  test('stays open with what was typed, and says what is wrong', async () => {
+    const view = await opened('batch');
+    isAway = true;
+    const { ack } = await submitted(view, BATCH);
+    expect(ack).toMatchObject({ response_action: 'errors' });
+    expect(JSON.stringify(ack)).toContain('The memory is away. Send it again in a moment.');
+    isAway = false;
+    expect((await submitted(view, BATCH)).ack).toMatchObject({ response_action: 'update' });
+  });
+
+  test('says so instead of opening for ever', async () => {
+    isAway = true;
+    const [, second] = await send(shortcut('form_batch'));
+    expect(JSON.stringify(viewOf(second))).toContain('The memory is away.');
   });
 });
 

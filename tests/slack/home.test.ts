@@ -64,9 +64,19 @@ describe('the home of the kitchen', () => {
     const readings = [{ place: { id: 'fridge_a', name: 'Fridge A', kind: 'fridge' as const }, tempF: 44 }];
     await recordReadings(desk(), { who: 'IN-01', atMs: NOW - 3_600_000, readings });
     await store.kitchen.games(TEAM).put([game({ date: '2026-09-19' as never, opponent: 'Riverton' })]);
+    await store.kitchen.games(TEAM).put([
+      game({
+        id: 'g2',
+        uid: 'g2',
+        date: '2026-09-26' as never,
+        opponent: 'Eastfield',
+        recipeId: 'cherry-oat-bars',
+      }),
+    ]);
     const view = await open(STAFF);
     expect(viewFaults(view)).toEqual([]);
     const words = wordsOf(view);
+    expect(words).toMatch(/Prep sheet: \d+ cherry oat bars/);
     expect(words).toMatch(/Throw out: 5 peanut/);
     expect(words).toMatch(/Last day today: 6 cherry/);
     expect(words).toMatch(/Riverton[^\n]*\nPrep[^\n]*\nPack /);

@@ -4,6 +4,7 @@ import type { PrepPlan } from '../../kitchen/games/prep-plan.ts';
 import { gameName } from '../../kitchen/games/say-game.ts';
 import { sayInstant } from '../../kitchen/time/zone.ts';
 import type { Book } from '../../nutrition/book.ts';
+import type { NextStep } from '../answer.ts';
 import type { Asked } from '../command.ts';
 
 /** "48 oat bars (4 slabs)", or that stock covers it. */
@@ -30,6 +31,15 @@ export function packLine(plan: PrepPlan, gameId: string, book: Book): string | u
   const title = book.recipes.get(plan.recipeId ?? '')?.title.toLowerCase() ?? 'pieces';
   return `Pack ${sayInstant(pack.packAtMs, book.settings.timeZone)}: ${pack.pieces} ${title}`;
 }
+
+/** The bench's amounts for each batch that is to be made, as a button: measures, pan, cut, set, allergens. */
+export const prepSheets = (plans: readonly PrepPlan[], { kitchen }: Asked): NextStep[] =>
+  plans.flatMap(({ pieces, recipeId }) => {
+    const title = kitchen.book.recipes.get(recipeId ?? '')?.title.toLowerCase();
+    return title !== undefined && pieces > 0
+      ? [{ label: `Prep sheet: ${pieces} ${title}`, says: `${pieces} ${title}` }]
+      : [];
+  });
 
 /** How a change of one game changes what is made and packed for it, and for the games that shared its batch. */
 export function effectLines(asked: Asked, before: Outlook, after: Outlook, game: Game): string[] {

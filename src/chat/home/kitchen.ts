@@ -5,7 +5,7 @@ import { addDays, dateOf } from '../../kitchen/time/zone.ts';
 import type { Asked } from '../command.ts';
 import { opens } from '../forms/opens.ts';
 import { gamesDesk } from '../games/desk.ts';
-import { packLine, prepLine } from '../games/plan-lines.ts';
+import { packLine, prepLine, prepSheets } from '../games/plan-lines.ts';
 import { holdingLine } from '../stock/words.ts';
 import { fridgeLines } from './fridges.ts';
 import type { HomePart } from './home.ts';
@@ -60,7 +60,8 @@ function games(asked: Asked, seen: Awaited<ReturnType<typeof outlook>>): HomePar
     .filter(({ status, date }) => status === 'planned' && date >= today && date <= addDays(today, DAYS_AHEAD))
     .slice(0, MOST_GAMES);
   if (next.length === 0) return [words(`No game in the next ${DAYS_AHEAD} days.`)];
-  return next.map((game) => {
+  const sheets = prepSheets([...new Set(next.flatMap(({ id }) => planOf(seen.plans, id) ?? []))], asked);
+  const parts = next.map((game) => {
     const plan = planOf(seen.plans, game.id);
     const pack = plan && packLine(plan, game.id, book);
     return lines(
@@ -72,4 +73,5 @@ function games(asked: Asked, seen: Awaited<ReturnType<typeof outlook>>): HomePar
       sayGame(game),
     );
   });
+  return [...parts, ...(sheets.length > 0 ? [{ kind: 'steps' as const, steps: sheets }] : [])];
 }

@@ -6,7 +6,7 @@ import { clockTime, dateOf, instantOf, sayInstant, sayTime, zoneName } from '../
 import type { Section } from '../../answer.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { opens } from '../../forms/opens.ts';
-import { amountWords } from '../../games/plan-lines.ts';
+import { amountWords, prepSheets } from '../../games/plan-lines.ts';
 import { fits } from '../../games/which-game.ts';
 import { KITCHEN_ROLES } from '../../roles.ts';
 import { gameData, planData } from '../game/data.ts';
@@ -47,6 +47,7 @@ export function weekAnswer(asked: Asked, seen: Outlook): Answered {
       cautions: conflictsOf(plans, seen),
       next: isKitchen
         ? [
+            ...prepSheets(plans, asked).slice(0, 1),
             opens('Add a game', 'game sat 2pm vs riverton', 'game'),
             { label: 'As a calendar file', says: 'export schedule' },
             { label: 'Next week', says: 'schedule next week' },
