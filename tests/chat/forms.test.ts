@@ -245,6 +245,15 @@ describe('kitchen settings', () => {
     expect((await chat.ask(elsewhere)).answer?.title).not.toMatch(/kcal/);
   });
 
+  test('a channel that is taken out again is none', async () => {
+    expect(await said('settings', { ...(await unchanged()), kitchen_channel: 'C1' })).toContain(
+      "kitchen's channel",
+    );
+    expect(await said('settings', { ...(await unchanged()) })).not.toContain('Saved');
+    await said('settings', { ...(await unchanged()), kitchen_channel: undefined });
+    expect(await store.kitchen.choices?.('T1').get()).toEqual({});
+  });
+
   test.each([
     [{ other_zone: 'Mars/Base' }, 'other_zone'],
     [{ most_days: '8' }, 'most_days'],

@@ -94,6 +94,15 @@ describe('an answer as blocks', () => {
     expect(faultsOf(message)).toEqual([]);
   });
 
+  test('a file that only repeats what is said is not shown again; another is', () => {
+    const file = (content: string) => ({ fileName: 'label-B1.txt', mediaType: 'text/plain', content });
+    const sections = [{ kind: 'list' as const, items: ['Oat bars', 'Use by Mon Nov 30'] }];
+    const drawn = (content: string) =>
+      words(answerMessage(answer({ sections, attachments: [file(content)] }), 'next|channel|'));
+    expect(drawn('Oat bars\n\nUse by Mon Nov 30\n')).not.toContain('label-B1.txt');
+    expect(drawn('Oat bars\nKeep cold\n')).toContain('label-B1.txt');
+  });
+
   test('counts what it leaves out', () => {
     const message = answerMessage(answer({ sections: [table(500, 'oat bar, nut-free')] }), 'b');
     const shownRows = words(message).match(/^oat bar, nut-free \d+/gm)?.length ?? 0;

@@ -142,8 +142,8 @@ export const settings: Form = {
       calories_for_athletes: textIn(values, 'calories') === 'yes',
     };
     const channels = {
-      kitchen_channel: textIn(values, 'kitchen_channel'),
-      dietitian_channel: textIn(values, 'dietitian_channel'),
+      kitchen_channel: textIn(values, 'kitchen_channel') ?? '',
+      dietitian_channel: textIn(values, 'dietitian_channel') ?? '',
     };
     const before: Record<string, SlotValue> = {
       time_zone: now.timeZone,
@@ -158,10 +158,9 @@ export const settings: Form = {
     const changed = Object.entries(wanted).filter(
       ([name, value]) => JSON.stringify(value) !== JSON.stringify(before[name]),
     );
-    const named = Object.entries(channels).filter(([, value]) => value !== undefined);
     return {
       text: 'settings',
-      reading: { intent: 'settings', slots: Object.fromEntries([...changed, ...named]) },
+      reading: { intent: 'settings', slots: { ...Object.fromEntries(changed), ...channels } },
     };
   },
 

@@ -61,10 +61,19 @@ function cautionsBlock(cautions: readonly string[]): types.KnownBlock | undefine
   return richBlock(line(richText(words, LIMITS.statement)));
 }
 
-const attachmentSections = (answer: Answer): Section[] =>
-  (answer.attachments ?? []).map((file) => ({
-    kind: 'table',
-    heading: file.fileName,
-    columns: [{ name: file.mediaType, align: 'left' }],
-    rows: file.content.split('\n').map((text) => [text]),
-  }));
+/** Files as text; one that only repeats what the answer says, such as a label to print, is not said twice. */
+function attachmentSections({ attachments = [], sections }: Answer): Section[] {
+  const said = new Set(sections.flatMap(linesOf));
+  return attachments.flatMap(({ fileName, mediaType, content }) => {
+    const lines = content.trimEnd().split('\n');
+    if (lines.every((text) => text.trim() === '' || said.has(text.trim()))) return [];
+    const columns = [{ name: mediaType, align: 'left' as const }];
+    return [{ kind: 'table' as const, heading: fileName, columns, rows: lines.map((text) => [text]) }];
+  });
+}
+
+function linesOf(section: Section): readonly string[] {
+  if (section.kind === 'table') return [];
+  const texts = section.kind === 'text' ? [section.text] : section.items;
+  return texts.flatMap((text) => text.split('\n')).map((text) => text.trim());
+}

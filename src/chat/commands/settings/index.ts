@@ -1,4 +1,4 @@
-import { checkedChoices } from '../../../kitchen/settings/choices.ts';
+import { type Choices, checkedChoices } from '../../../kitchen/settings/choices.ts';
 import { withChoices } from '../../../kitchen/settings/with-choices.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
@@ -32,8 +32,15 @@ async function change(asked: Asked, chosen: ReturnType<typeof choicesIn>): Promi
     );
   }
   const before = await book.get();
-  const after = checkedChoices({ ...before, ...chosen });
-  await book.put(after, request.asker.who, request.nowMs);
-  const changed = Object.keys(chosen);
+  const after = checkedChoices(withoutEmpty({ ...before, ...chosen }));
+  const changed = (Object.keys({ ...before, ...after }) as (keyof Choices)[]).filter(
+    (name) => JSON.stringify(before[name]) !== JSON.stringify(after[name]),
+  );
+  if (changed.length > 0) await book.put(after, request.asker.who, request.nowMs);
   return { answer: settingsAnswer(asked, withChoices(kitchen.book.settings, after), after, changed) };
+}
+
+/** An empty channel is no channel: where the surface was set up to send it counts again. */
+function withoutEmpty(choices: Choices): Choices {
+  return Object.fromEntries(Object.entries(choices).filter(([, value]) => value !== ''));
 }
