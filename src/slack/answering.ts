@@ -8,6 +8,7 @@ import { answerMessage, errorMessage } from './blocks/message.ts';
 import { type Delivery, deliver, patiently, type Reach } from './deliver.ts';
 import { errorCode } from './errors.ts';
 import type { Log } from './log.ts';
+import { createPeople } from './people.ts';
 import { blockIdOf, conversationKey } from './place.ts';
 import type { Person, Roles } from './roles.ts';
 import { marked, reminderMetadata, type ToldMessage } from './told.ts';
@@ -57,6 +58,8 @@ const KITCHEN: ReadonlySet<PersonRole> = new Set(['staff', 'intern']);
 
 /** From a message in Slack to an answer in Slack, the same for every way of asking. */
 export function createAnswering({ chat, clock, roles, log, wait, changed }: AnsweringParts): Answering {
+  const people = createPeople(clock);
+
   async function reply(said: Said): Promise<{ delivery: Delivery; intent: Intent; mark?: Mark }> {
     const role = await roles.roleOf(personOf(said), said.client);
     const { place } = said;
@@ -71,7 +74,15 @@ export function createAnswering({ chat, clock, roles, log, wait, changed }: Answ
     });
     const { intent, answer } = reply;
     if (answer && (WRITING.has(intent) || reply.slots.scope === 'roster')) changed(place.workspace);
-    return { delivery: draw(reply, said, role), intent, ...(answer?.mark ? { mark: answer.mark } : {}) };
+    const delivery = await named(draw(reply, said, role), said);
+    return { delivery, intent, ...(answer?.mark ? { mark: answer.mark } : {}) };
+  }
+
+  async function named(delivery: Delivery, { place, client }: Said): Promise<Delivery> {
+    if (delivery.isPublic && !place.isOwnDirectMessage) return delivery;
+    const { message } = delivery;
+    const blocks = await people.named(message.blocks, place.workspace, client);
+    return { ...delivery, message: { ...message, blocks } };
   }
 
   /** False when there is no message to change or Slack did not change it: the asker is then answered as ever. */

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { COMMANDS } from '../../src/chat/commands/index.ts';
 import { FORM_IDS, type FormId } from '../../src/chat/forms/form.ts';
 import { addDays, dateOf } from '../../src/kitchen/time/zone.ts';
 import { calendarFile } from '../helpers/calendars.ts';
@@ -320,6 +321,28 @@ describe.each<Mode>(['http', 'socket'])('every screen over %s', (mode) => {
       await whole.command(command(text));
       const replies = (await whole.seen(1)).filter(({ method }) => method !== 'views.publish');
       expect(replies).toMatchObject([{ method: 'respond', body: { response_type: 'ephemeral' } }]);
+    });
+  });
+
+  describe('every command', () => {
+    const examples = COMMANDS.flatMap(({ help, roles }) =>
+      help.examples.map((example) => [example, roles.includes('athlete')] as const),
+    );
+    test.each(examples)('"%s" is answered within what Slack takes', async (example, isForAthletes) => {
+      for (const user of [STAFF, ATHLETE]) {
+        whole.forget();
+        await whole.command(command(example, { user_id: user }));
+        const calls = await whole.seen(1);
+        const [answer] = calls.filter(({ method }) => method === 'respond');
+        expect([faultsOf(answer?.body as never), textOf(answer)]).toEqual([
+          [],
+          expect.not.stringMatching(/went wrong|did not understand/),
+        ]);
+        if (user === ATHLETE && !isForAthletes) {
+          expect(textOf(answer)).toMatch(/kitchen staff|between that person/);
+          expect(answer?.body.response_type).toBe('ephemeral');
+        }
+      }
     });
   });
 
