@@ -50,7 +50,7 @@ export async function startSlack(parts: StartParts): Promise<SlackService> {
   const { settings, chat, clock, seen } = parts;
   const transport = transportOf(parts, log);
   const identity = await identify(settings, log);
-  const { inFlight } = await createSlackApp({
+  const { inFlight, board } = await createSlackApp({
     receiver: transport.receiver,
     authorize: authorizeOne(identity),
     chat,
@@ -66,6 +66,7 @@ export async function startSlack(parts: StartParts): Promise<SlackService> {
   return {
     port,
     async stop() {
+      board.rest();
       await reminders?.stop();
       const finished = transport.stop().then(() => inFlight.drain(LONGEST_STOP_MS));
       if (!(await finished)) log.warn({}, 'stopped with answers unfinished');

@@ -237,6 +237,12 @@ describe('homes that are open', () => {
     expect(published(calls)).toEqual([]);
   });
 
+  test('are let go at a stop: nothing waits for them', async () => {
+    await open(STAFF);
+    wired.board.rest();
+    expect(published(await kitchenSays('made 40 oat bars yesterday 9:00'))).toEqual([]);
+  });
+
   test('wait as long as Slack asks, and are shown then', async () => {
     await open(STAFF);
     calls = fakeSlack({ 'views.publish': 'ratelimited' });

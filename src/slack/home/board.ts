@@ -38,6 +38,8 @@ export interface HomeBoard {
   changed(workspace: string): void;
   /** Shows again whatever has changed by itself. */
   look(): Promise<void>;
+  /** Shows nothing more: a home is drawn anew when it is opened next, so no stop waits for it. */
+  rest(): void;
 }
 
 export interface BoardParts {
@@ -55,6 +57,7 @@ export function createHomeBoard(parts: BoardParts): HomeBoard {
   const waiting = new Set<string>();
   let passing: Promise<void> | undefined;
   let timer: NodeJS.Timeout | undefined;
+  let isResting = false;
 
   const keyOf = ({ workspace, user }: Person): string => `${workspace}:${user}`;
 
@@ -113,7 +116,7 @@ export function createHomeBoard(parts: BoardParts): HomeBoard {
 
   /** One after the other, so that a busy kitchen stays within the limit; what changes meanwhile waits its turn. */
   async function pass(): Promise<void> {
-    while (waiting.size > 0) {
+    while (waiting.size > 0 && !isResting) {
       const [key] = waiting;
       if (key === undefined) return;
       waiting.delete(key);
@@ -143,10 +146,14 @@ export function createHomeBoard(parts: BoardParts): HomeBoard {
     opened: (person, client) => now(keep(person, client, open.get(keyOf(person))?.without)),
     without: (person, client, needs) => now(keep(person, client, needs)),
     look,
+    rest() {
+      isResting = true;
+      clearInterval(timer);
+    },
     changed(workspace) {
       forgetOld();
       for (const [key, { person }] of open) if (person.workspace === workspace) waiting.add(key);
-      if (waiting.size > 0) void parts.inFlight.track(passSoon(TOGETHER_MS));
+      if (waiting.size > 0 && !isResting) void parts.inFlight.track(passSoon(TOGETHER_MS));
     },
   };
 }
