@@ -278,6 +278,7 @@ describe('what is not there', () => {
     [{ recipe: 'oat bars', pieces: 1e12 }, 'bad_quantity'],
     [{ ingredient: 'milk', portion: Number.POSITIVE_INFINITY, portion_unit: 'cup' }, 'bad_quantity'],
     [{ recipe: 'oat bars', quantity: -1, unit: 'bar' }, 'bad_quantity'],
+    [{ recipe: 'oat bars', quantity: 0, unit: 'bar' }, 'bad_quantity'],
     [{ compare: ['oat bars'] }, 'needs_more'],
   ])('%j is a problem that says what to write', async (slots, code) => {
     await expect(ask(slots)).rejects.toMatchObject({ code, hint: expect.stringMatching(/\w/) });

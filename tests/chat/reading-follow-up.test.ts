@@ -20,6 +20,7 @@ describe('a message that leans on the one before', () => {
     ['double it', scaled, 'scale', { factor: 2 }],
     ['what about with almond butter', told, 'macros', { add: 'almond-butter' }],
     ['no, the cherry ones', scaled, 'scale', {}],
+    ['and for 60', told, 'scale', { quantity: 60 }],
     ['per 100 g', told, 'macros', { per: '100 g' }],
     ['and saturday?', after('schedule', { ask: 'next' }), 'schedule', { when: 'sat' }],
     ['cherry bars', told, 'macros', { recipe: 'cherry-oat-bars' }],
@@ -28,7 +29,10 @@ describe('a message that leans on the one before', () => {
   });
 
   test('a short need asks about allergens with a question mark and for a swap without', () => {
-    expect(read('nut free?', { book, conversation: scaled, nowMs }).intent).toBe('allergens');
+    expect(read('nut free?', { book, conversation: scaled, nowMs })).toEqual({
+      intent: 'allergens',
+      slots: { avoid: ['peanut', 'tree_nut'] },
+    });
     expect(read('nut free version', { book, conversation: scaled, nowMs }).intent).toBe('swap');
   });
 

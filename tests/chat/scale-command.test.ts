@@ -28,6 +28,16 @@ describe('a batch at the bench', () => {
     expect(answer.data).toMatchObject({ factor: 2.5, pieces: 40 });
   });
 
+  test('which recipe was taken is said when none was named, once', async () => {
+    const named: Book = {
+      ...book,
+      recipes: new Map([[TEST_BAR.id, { ...TEST_BAR, aliases: [...TEST_BAR.aliases, 'bars'] }]]),
+    };
+    const ask = conversationWith(scale, kitchenOf(named));
+    expect(wordsOf(await ask({ quantity: 40, unit: 'bar' }))).toContain('"bars" alone means test bar here');
+    expect(wordsOf(await ask({ quantity: 60, unit: 'bar' }))).not.toContain('alone means');
+  });
+
   test('follow-ups lean on the batch before: grams, another count, doubled, cut otherwise', async () => {
     const ask = bench();
     await ask({ quantity: 40, recipe: 'test_bar' });

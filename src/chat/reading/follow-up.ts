@@ -22,8 +22,13 @@ const FRAGMENTS: readonly (readonly [RegExp, readonly Intent[]])[] = [
   ],
   [/^ (?:[a-z]+ ){0,2}in (?:U|g) \?? ?$/, ['scale', 'measure', 'shop', 'macros']],
   [
-    /^ (?:and |ok |what about |how about |for |make it |now |actually |no )*N (?:P )?(?:[a-z]+ )?\?? ?$/,
+    /^ (?:and |ok |what about |how about |for |make it |now |actually |no )*N P (?:[a-z]+ )?\?? ?$/,
     ['scale', 'cost', 'shop', 'plan', 'macros', 'stock'],
+  ],
+  [
+    // A bare number after macros is how many to make: figures are asked of pieces or grams.
+    /^ (?:and |ok |what about |how about |for |make it |now |actually |no )*N (?:[a-z]+ )?\?? ?$/,
+    ['scale', 'cost', 'shop', 'plan', 'stock'],
   ],
   [
     /^ (?:and |ok |what about |how about |for |make it |now |actually |no )*B \?? ?$/,

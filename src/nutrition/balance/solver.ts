@@ -17,11 +17,16 @@ export interface LinearModel {
   }[];
 }
 
-/** The best columns of a model; `undefined` when nothing keeps all bounds, or none was found in the time allowed. */
+/** The best columns of a model; `undefined` when nothing keeps all bounds, or none was found in the search allowed. */
 export type LinearSolver = (model: LinearModel) => readonly number[] | undefined;
 
-/** Whole-number searches stop here with the best found: an answer in a chat is not worth longer. */
-const MOST_S = 1;
+/**
+ * Whole-number searches stop here with the best found: an answer in a chat is not worth longer. Counted in branches and
+ * not in seconds, so that the same question gets the same answer on a busy machine.
+ */
+const MOST_BRANCHES = 500;
+/** A search that hangs in its first branch is given up; no question of a kitchen was seen to come near. */
+const MOST_S = 20;
 
 let loading: Promise<LinearSolver> | undefined;
 
@@ -45,12 +50,17 @@ const solverOf =
   (model) => {
     const solving = highs.createModel();
     try {
-      solving.options.set({ output_flag: false, time_limit: MOST_S, mip_rel_gap: model.gap ?? 0 });
+      solving.options.set({
+        output_flag: false,
+        mip_max_nodes: MOST_BRANCHES,
+        time_limit: MOST_S,
+        mip_rel_gap: model.gap ?? 0,
+      });
       solving.passModel(modelData(highs, model));
       solving.run();
-      const { optimal, timeLimit } = highs.constants.modelStatus;
+      const { optimal, timeLimit, solutionLimit } = highs.constants.modelStatus;
       const status = solving.getModelStatus();
-      if (status !== optimal && status !== timeLimit) return undefined;
+      if (status !== optimal && status !== timeLimit && status !== solutionLimit) return undefined;
       const solution = solving.getSolution();
       return status === optimal || keepsAll(model, solution.colValue) ? [...solution.colValue] : undefined;
     } finally {
@@ -58,7 +68,7 @@ const solverOf =
     }
   };
 
-/** What was found when time ran out need not be a solution at all. */
+/** What was found when the search was cut off need not be a solution at all. */
 function keepsAll(model: LinearModel, columns: ArrayLike<number>): boolean {
   return model.rows.every(({ columns: at, values, least, most }) => {
     const sum = at.reduce((all, column, i) => all + (values[i] ?? 0) * (columns[column] ?? 0), 0);

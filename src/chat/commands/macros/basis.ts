@@ -29,7 +29,7 @@ export function basisOf(subject: Subject, slots: Slots): Basis {
   }
   const isPieces = subject.recipe !== undefined || subject.pieces > 1 || per === 'piece';
   if (!isPieces) return ofBatch(subject);
-  return ofPieces(subject, (subject.recipe && (slotNumber(slots, 'quantity') ?? portion)) || 1);
+  return ofPieces(subject, subject.recipe ? (slotNumber(slots, 'quantity') ?? portion ?? 1) : 1);
 }
 
 /** A mass said for a recipe: "100 g of oat bar". A count of pieces has no mass unit and stays a count. */

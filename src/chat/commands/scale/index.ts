@@ -4,6 +4,7 @@ import type { Answer } from '../../answer.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
 import { ALL_ROLES, KITCHEN_ROLES } from '../../roles.ts';
 import { slotText } from '../../slot-number.ts';
+import type { Slots } from '../../slots.ts';
 import { askWhichRecipe, recipeMeant } from '../../which-recipe.ts';
 import { batchAnswer } from './batch-answer.ts';
 import { pluralOf } from './batch-words.ts';
@@ -47,12 +48,21 @@ export const scale: Command = {
     }
     const recipe = await recipeMeant(asked);
     if (!recipe) return askWhichRecipe(asked, 'scale', 'Which recipe?');
-    return scaled(
+    const answered = scaled(
       { ...asked, slots: withConversation({ ...slots, ...named(slots.recipe, recipe) }, conversation) },
       recipe,
     );
+    const isAssumed = slots.recipe === undefined && recipe.id !== conversation.recipeId;
+    return isAssumed ? { ...answered, answer: sayingWhich(answered.answer, slots, recipe) } : answered;
   },
 };
+
+/** "40 bars" is taken as this kitchen takes it, and says so: the wrong bars are forty too many. */
+function sayingWhich(answer: Answer, { unit }: Slots, recipe: Recipe): Answer {
+  const word = pluralOf(String(unit ?? recipe.pieceUnit), 2);
+  const text = `"${word}" alone means ${recipe.title} here; name another recipe for those.`;
+  return { ...answer, sections: [{ kind: 'text', text }, ...answer.sections] };
+}
 
 const named = (said: unknown, recipe: Recipe) => (said === undefined ? {} : { recipe: recipe.id });
 

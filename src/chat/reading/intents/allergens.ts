@@ -129,7 +129,7 @@ function scope(lexed: Lexed): Slots {
     return { scope: 'week' };
   if (
     !lexed.syms.has('R') &&
-    / (?:which|what|everything|all|any|list|show|options?) (?:[a-z]+ ){0,3}(?:P|recipes?|snacks?|do|can|is|are|options?|A|everything) | A (?:recipes?|options?|snacks?|P|food|foods|things|stuff) |^ (?:A |V )+(?:only )?\?? ?$| (?:P|snacks?) (?:without|with no|minus|thats|that are) (?:A|V|F) /.test(
+    / (?:which|what|everything|all|any|list|show|options?) (?:[a-z]+ ){0,3}(?:P|recipes?|snacks?|do|can|is|are|options?|A|everything) | A (?:recipes?|options?|snacks?|P|food|foods|things|stuff) |^ (?:A |V )+only ?\?? ?$| (?:P|snacks?) (?:without|with no|minus|thats|that are) (?:A|V|F) /.test(
       shape,
     )
   )
