@@ -1,11 +1,11 @@
 import type { Need } from '../../../nutrition/allergens.ts';
+import type { Book } from '../../../nutrition/book.ts';
 import type { Food } from '../../../nutrition/food.ts';
-import type { Answer } from '../../answer.ts';
-import type { Asked, Command } from '../../command.ts';
+import { nameKey } from '../../../nutrition/name-key.ts';
+import type { Answered, Asked, Command } from '../../command.ts';
 import { foodCalled } from '../../find-food.ts';
 import { findersOf } from '../../finders.ts';
 import { needsOf } from '../../need-words.ts';
-import { strangeName } from '../../reading/strange-name.ts';
 import { askWhichRecipe, isSeveral, recipesMeant } from '../../which-recipe.ts';
 import { rosterAnswer } from '../roster/index.ts';
 import { ownNeeds, teamAnswer } from '../roster/team.ts';
@@ -14,7 +14,7 @@ import { allRecipesAnswer } from './all-recipes.ts';
 import { allergensHead } from './head.ts';
 import { foodAnswer } from './one-food.ts';
 import { recipeAnswer } from './one-recipe.ts';
-import { unknownThing, unsureName } from './unsure-name.ts';
+import { unsureName, whenUnsure } from './unsure-name.ts';
 
 /** Scopes that ask about everything the kitchen makes rather than one recipe. */
 const WIDE = new Set(['all_recipes', 'all_stock', 'week', 'roster']);
@@ -31,6 +31,9 @@ export const allergens: Command = {
     const isTeam = stock.roles.includes(asked.request.asker.role);
     if (slots.scope === 'all_stock' && needs.length > 0 && slots.recipe === undefined && isTeam)
       return stock.answers(asked);
+    const named = slots.recipe ?? slots.ingredient;
+    const unsure = isWide && named === undefined ? undefined : unsureHere(asked, needs);
+    if (unsure) return unsure;
     const team = slots.scope === 'roster' ? await teamAnswer(asked, needs) : undefined;
     if (team) return { answer: team };
     if (isWide && slots.recipe === undefined) {
@@ -38,13 +41,12 @@ export const allergens: Command = {
       return { answer: allRecipesAnswer(asked, needs), conversation: { ...conversation, last: said } };
     }
     const food = foodMeant(asked);
-    if (food) return { answer: whenUnsure(asked, food.name, needs) ?? foodAnswer(asked, food, needs) };
-    const recipe = await recipeNamed(asked);
+    if (food) return { answer: foodAnswer(asked, food, needs) };
+    const recipe = await recipesMeant(asked);
     if (isSeveral(recipe)) return askWhichRecipe(asked, 'allergens', 'Which one?', recipe);
     if (!recipe && needs.length > 0) return { answer: allRecipesAnswer(asked, needs) };
     if (!recipe) return askWhichRecipe(asked, 'allergens', 'Which recipe?');
-    const unsure = slots.recipe === undefined ? undefined : whenUnsure(asked, recipe.title, needs);
-    return unsure ? { answer: unsure } : recipeAnswer(asked, recipe, needs);
+    return recipeAnswer(asked, recipe, needs);
   },
 };
 
@@ -78,31 +80,24 @@ async function withNeedsOfAsker(asked: Asked): Promise<Asked> {
 }
 
 /** The food that is asked about; a name that is no recipe here may still be a food. */
-function foodMeant(asked: Asked): Food | undefined {
-  const { slots, kitchen } = asked;
-  if (typeof slots.recipe === 'string') {
-    const isRecipe = kitchen.book.recipes.has(slots.recipe);
-    return isRecipe ? undefined : foodCalled(kitchen.book, slots.recipe);
-  }
-  if (slots.ingredient === undefined) return undefined;
-  const words = String(slots.ingredient);
-  const food = foodCalled(kitchen.book, words);
-  if (!food) throw unknownThing(asked, words, 'unknown_food');
-  return food;
+function foodMeant({ slots, kitchen }: Asked): Food | undefined {
+  const isRecipe = typeof slots.recipe === 'string' && kitchen.book.recipes.has(slots.recipe);
+  const name = slots.recipe ?? slots.ingredient;
+  return isRecipe || name === undefined ? undefined : foodCalled(kitchen.book, String(name));
 }
 
-async function recipeNamed(asked: Asked): ReturnType<typeof recipesMeant> {
-  const { slots, kitchen } = asked;
-  const isUnknown =
-    typeof slots.recipe === 'string' &&
-    !kitchen.book.recipes.has(slots.recipe) &&
-    findersOf(kitchen.book).recipes.find(slots.recipe).kind === 'unknown';
-  if (isUnknown) throw unknownThing(asked, String(slots.recipe), 'unknown_recipe');
-  return recipesMeant(asked);
+/** The question back when the message, or what was read of it, is the exact name of nothing here. */
+function unsureHere(asked: Asked, needs: readonly Need[]): Answered | undefined {
+  const unsure = whenUnsure(asked, 'allergens', needs);
+  if (unsure) return unsure;
+  const { book } = asked.kitchen;
+  const name = asked.slots.recipe ?? asked.slots.ingredient;
+  if (name === undefined) return undefined;
+  const words = String(name);
+  const isKnown = book.recipes.has(words) || isRecipeName(words, book) || foodCalled(book, words);
+  return isKnown ? undefined : unsureName(asked, words, 'allergens', needs);
 }
 
-/** A question back when the message names more than this kitchen knows; nothing when the name is sure. */
-function whenUnsure({ request, kitchen }: Asked, known: string, needs: readonly Need[]): Answer | undefined {
-  const strange = strangeName(request.text, kitchen.book, request.nowMs);
-  return strange === undefined ? undefined : unsureName(strange, known, needs);
-}
+/** A name several recipes answer to is asked about, one that only resembles a recipe's is not this kitchen's. */
+const isRecipeName = (words: string, book: Book): boolean =>
+  findersOf(book).recipes.names().has(nameKey(words));

@@ -7,6 +7,7 @@ import { findFood } from '../../find-food.ts';
 import { freeWords, needsOf } from '../../need-words.ts';
 import { askWhichRecipe, isSeveral, recipesMeant } from '../../which-recipe.ts';
 import { allRecipesAnswer } from '../allergens/all-recipes.ts';
+import { whenUnsure } from '../allergens/unsure-name.ts';
 import { generalAnswer } from './general.ts';
 import { swapHead } from './head.ts';
 import { linesMeant, requireLines } from './lines-meant.ts';
@@ -19,6 +20,8 @@ export const swap: Command = {
   async answers(said) {
     const asked = withWhatWasOut(said);
     const needs = needsOf(asked.slots.avoid);
+    const unsure = whenUnsure(asked, 'swap', needs);
+    if (unsure) return unsure;
     const recipe = await recipesMeant(asked);
     if (isSeveral(recipe)) return askWhichRecipe(asked, 'swap', 'Which one?', recipe);
     const { ingredient } = asked.slots;

@@ -69,6 +69,8 @@ export const allergens: IntentReader = {
     [/ (?:contain|contains|containing|free of|free from) /, 6.2],
     [/ (?:traces?|may contain|cross contact|cross contamination|shared|facility|contamination) /, 6.5],
     [/ can (?:[a-z]+ ){1,4}(?:eat|have) (?:[a-z]+ ){0,3}(?:R|P|this|these|it|those|them) /, 6.6],
+    [/ can (?:[a-z]+ ){1,2}(?:eat|have) (?:[a-z]+ ){0,2}F (?:F |[a-z]+ )*\?? ?$/, 5.6],
+    [/ can (?:[a-z]+ ){1,2}(?:eat|have) .*(?:A|V allergy|V allergies) /, 7.2],
     [/ can (?:[a-z]+ )?(?:A|P|K|S) (?:P )?(?:[a-z]+ )?(?:eat|have) /, 6.8],
     [/ what can (?:[a-z]+ )*(?:A|someone|P) .*(?:eat|have) /, 7.4],
     [/ (?:which|what|any|show|list) (?:[a-zPRLW]+ ){0,5}(?:A|V) /, 6.6],
