@@ -116,6 +116,18 @@ describe('a form filled in', () => {
     expect(await store.kitchen.ledgers(TEAM).holdings()).toHaveLength(1);
   });
 
+  test.each([
+    { state: undefined },
+    { state: { values: {} } },
+    { title: undefined },
+    { state: { values: { pieces: null } } },
+  ])('with %o is acknowledged all the same, and writes nothing', async (broken) => {
+    const payload = viewSubmission((await opened('batch')) as never, {});
+    await send({ ...payload, view: { ...payload.view, ...broken } });
+    expect(wired.receiver.acknowledged).toMatchObject({ response_action: 'errors' });
+    expect(await store.kitchen.ledgers(TEAM).holdings()).toEqual([]);
+  });
+
   test('by an athlete with the payload of staff writes nothing', async () => {
     const view = await opened('batch');
     const { ack } = await submitted(view, BATCH, { user: { id: ATHLETE, team_id: TEAM } });

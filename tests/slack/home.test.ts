@@ -89,7 +89,7 @@ describe('the home of the kitchen', () => {
       expect(buttons).toContain(`form_${id}`);
   });
 
-  test('says so when nothing is there, and an intern has no settings', async () => {
+  test('says so when nothing is there', async () => {
     expect(wordsOf(await open(STAFF))).toContain('Nothing that can be served');
   });
 

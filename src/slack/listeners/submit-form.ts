@@ -13,8 +13,10 @@ export const submitForm =
     const id = formOf(view.callback_id);
     if (!id) return ack();
     const person = personOf(context.teamId, body.user.id, body.user.team_id);
-    const shown = { id: view.id, title: view.title.text };
+    // Whatever arrives is acknowledged: an open request would show the person a time-out.
+    const shown = { id: view.id, title: view.title?.text ?? 'Form' };
+    const values = filledIn(view.state?.values ?? {});
     await desk.inFlight.track(
-      desk.door.submit(id, shown, filledIn(view.state.values), { person, client }, (answer) => ack(answer)),
+      desk.door.submit(id, shown, values, { person, client }, (answer) => ack(answer)),
     );
   };

@@ -6,7 +6,7 @@ export function filledIn(
   values: Readonly<Record<string, Readonly<Record<string, ViewStateValue>>>>,
 ): FormValues {
   return Object.fromEntries(
-    Object.entries(values).map(([field, elements]) => [field, chosenIn(Object.values(elements)[0])]),
+    Object.entries(values).map(([field, elements]) => [field, chosenIn(Object.values(elements ?? {})[0])]),
   );
 }
 
