@@ -23,6 +23,7 @@ const locationSchema = z.object({
   id: z.string().min(1),
   name: z.string().min(1),
   kind: z.enum(['fridge', 'freezer', 'room'], 'A place is a fridge, a freezer or a room.'),
+  pans: z.int('Pans should be a whole number.').min(1).max(200).optional(),
 });
 
 const settingsSchema = z.object({
@@ -68,7 +69,8 @@ const HINTS: Readonly<Record<string, string>> = {
   time_zone: 'Write an IANA zone, like America/Chicago.',
   emergency_number: 'Write the number people call, like 911.',
   pans: 'Write {id: 9x13, name: 9x13 pan, length: 13, width: 9, depth: 2} in inches, measured inside.',
-  locations: 'Write {id: fridge_a, name: Fridge A, kind: fridge}.',
+  locations:
+    'Write {id: fridge_a, name: Fridge A, kind: fridge, pans: 6}; pans are those that set in it at once.',
   most_days: 'Write 1 to 7.',
   closed_weekdays: 'Write [7] for Sunday.',
   game_recipe: 'Write the id of a recipe: game_recipe: oat-bars',
@@ -157,7 +159,7 @@ export function withSettings(base: KitchenSettings, written: WrittenSettings): K
       athleticTrainer: contacts?.athletic_trainer ?? base.contacts.athleticTrainer,
     },
     pans: mergePans(base.pans, pans ?? []),
-    locations: locations ?? base.locations,
+    locations: locations ? locations.map(placeOf) : base.locations,
     mostDays: written.most_days ?? base.mostDays,
     prepTime: written.prep_time ?? base.prepTime,
     stockCheckTime: written.stock_check_time ?? base.stockCheckTime,
@@ -169,6 +171,9 @@ export function withSettings(base: KitchenSettings, written: WrittenSettings): K
     par: new Map([...base.par, ...Object.entries(written.par ?? {})]),
   };
 }
+
+const placeOf = ({ pans, ...place }: z.infer<typeof locationSchema>): KitchenSettings['locations'][number] =>
+  pans === undefined ? place : { ...place, pans };
 
 function gameSettings(base: KitchenSettings, written: WrittenSettings): Partial<KitchenSettings> {
   const gameRecipe = written.game_recipe ?? base.gameRecipe;

@@ -21,6 +21,8 @@ export interface KitchenSettings {
     readonly id: string;
     readonly name: string;
     readonly kind: 'fridge' | 'freezer' | 'room';
+    /** Slabs that find room to set in it at once; absent when nobody has said. */
+    readonly pans?: number;
   }[];
   /** Fewer than or equal to the Food Code's 7, counting the day made. */
   readonly mostDays: number;

@@ -12,7 +12,7 @@ import { macrosHead } from './macros/head.ts';
 import { madeHead } from './made/head.ts';
 import { measureHead } from './measure/head.ts';
 import { medical } from './medical.ts';
-import { plan } from './plan.ts';
+import { planHead } from './plan/head.ts';
 import { recipesHead } from './recipes/head.ts';
 import { remindHead } from './remind/head.ts';
 import { scale } from './scale/index.ts';
@@ -39,7 +39,7 @@ export const COMMANDS: readonly Command[] = [
   late(fuelHead),
   late(supplementHead),
   late(balanceHead),
-  plan,
+  late(planHead),
   shop,
   cost,
   late(stockHead),

@@ -8,6 +8,7 @@ import { game } from './game/index.ts';
 import { macros } from './macros/index.ts';
 import { made } from './made/index.ts';
 import { measure } from './measure/index.ts';
+import { plan } from './plan/index.ts';
 import { recipes } from './recipes/index.ts';
 import { remind } from './remind/index.ts';
 import { schedule } from './schedule/index.ts';
@@ -29,6 +30,7 @@ export const LATE: ReadonlyMap<Intent, Command> = new Map(
     swap,
     allergens,
     balance,
+    plan,
     fuel,
     supplement,
     stock,

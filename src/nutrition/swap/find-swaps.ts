@@ -147,7 +147,8 @@ export function tryReplacement(question: SwapQuestion, replacement: Food): SwapO
   );
 }
 
-function settingOf(
+/** What of a recipe and its kitchen bears on what may stand in for an ingredient. */
+export function settingOf(
   recipe: Recipe,
   foods: ReadonlyMap<string, Food>,
   recipes: ReadonlyMap<string, Recipe>,

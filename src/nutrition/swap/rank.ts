@@ -39,6 +39,25 @@ export function groupsOf(
   return [...groups.values()];
 }
 
+/** All foods that might stand in for the food of a group. */
+function poolOf(group: Group, from: Candidate, table: SwapTable): Set<Candidate> {
+  const role = group.lines[0]?.role;
+  // What has the role, and what has the form: a gluten-free pretzel is a pretzel whatever role its row names.
+  const ofRole = role === undefined ? [] : (table.byRole.get(role) ?? []);
+  return new Set([...ofRole, ...(table.byForm.get(from.form) ?? [])]);
+}
+
+/** What the food of a group, and each food that could stand in for it, is clear of: bits as in `Candidate.clear`. */
+export function clearOfChoices(group: Group, table: SwapTable, setting: Setting): number[] {
+  const from = table.byId.get(group.food.id) ?? candidateOf(group.food);
+  const roles = [...new Set(group.lines.map((line) => line.role))];
+  const masks = new Set([from.clear, ...(mayLeaveOut(group) ? [-1] : [])]);
+  for (const to of poolOf(group, from, table)) {
+    if (!masks.has(to.clear) && lowestScore(from, to, roles, setting) !== undefined) masks.add(to.clear);
+  }
+  return [...masks];
+}
+
 /** Ways to change a group, best first, clear of the needs by themselves, at most two of a family. */
 export function rank(
   group: Group,
@@ -50,11 +69,8 @@ export function rank(
 ): Choice[] {
   const from = table.byId.get(group.food.id) ?? candidateOf(group.food);
   const roles = [...new Set(group.lines.map((line) => line.role))];
-  // What has the role, and what has the form: a gluten-free pretzel is a pretzel whatever role its row names.
-  const ofRole = roles[0] === undefined ? [] : (table.byRole.get(roles[0]) ?? []);
-  const pool = new Set([...ofRole, ...(table.byForm.get(from.form) ?? [])]);
   const scored: { to: Candidate; score: number }[] = [];
-  for (const to of pool) {
+  for (const to of poolOf(group, from, table)) {
     if (excluded.has(to.food.id) || !isClear(to, bits)) continue;
     const score = lowestScore(from, to, roles, setting);
     if (score !== undefined) scored.push({ to, score });

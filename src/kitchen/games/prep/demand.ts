@@ -78,7 +78,7 @@ function piecesFor(
 }
 
 function packingOf(
-  game: Game,
+  game: Pick<Game, 'departsMs' | 'side'>,
   startMs: number | undefined,
   date: CalendarDate,
   book: Book,
@@ -110,4 +110,22 @@ function packingOf(
   function sayDay(atMs: number): string {
     return sayInstant(atMs, zone);
   }
+}
+
+/** When food is packed for a day: before the departure that was said, else as for its game, else with the morning check. */
+export function packTime(
+  game: Game | undefined,
+  date: CalendarDate,
+  departsMs: number | undefined,
+  book: Book,
+): { readonly atMs: number; readonly reason: string } {
+  const plain = { date, timeZone: book.settings.timeZone };
+  const asked = { ...(game ?? plain), ...(departsMs === undefined ? {} : { departsMs }) };
+  const startMs = game && startOf(game);
+  return packingOf(
+    asked,
+    startMs,
+    startMs === undefined ? date : dateOf(startMs, book.settings.timeZone),
+    book,
+  );
 }

@@ -1,0 +1,55 @@
+import { productionPlan } from '../../../kitchen/production/production-plan.ts';
+import { addDays, dateOf } from '../../../kitchen/time/zone.ts';
+import { Problem } from '../../../nutrition/problem.ts';
+import type { Asked, Command } from '../../command.ts';
+import { todayOf } from '../../games/when.ts';
+import { planHead } from './head.ts';
+import { occasionMeant } from './occasion.ts';
+import { planAnswer } from './plan-answer.ts';
+import { whoEats } from './who-eats.ts';
+
+/** How far ahead games are looked for, and how long what was made here stays familiar, in days. */
+const AHEAD_DAYS = 400;
+const LATELY_DAYS = 60;
+
+/** "plan Saturday 44 travelling 5 nut free 2 coeliac": counts only, nobody's code. */
+export const plan: Command = {
+  ...planHead,
+  async answers(asked) {
+    const { kitchen, request, slots } = asked;
+    const { workspace } = request.asker;
+    const today = todayOf(asked);
+    const games = await ifKept(() => kitchen.games(workspace).between(today, addDays(today, AHEAD_DAYS)));
+    const occasion = occasionMeant(asked, games ?? []);
+    const who = whoEats(asked, occasion, await ifKept(() => kitchen.rosters(workspace).all()));
+    const recipeId = typeof slots.recipe === 'string' ? slots.recipe : occasion.game?.recipeId;
+    const made = await productionPlan({
+      book: kitchen.book,
+      eaters: who.eaters,
+      date: occasion.date,
+      packAtMs: occasion.packAtMs,
+      nowMs: request.nowMs,
+      madeLately: await madeLately(asked),
+      ...(recipeId === undefined ? {} : { recipeId }),
+    });
+    const answer = planAnswer(asked, occasion, who, made);
+    return { answer, conversation: { ...asked.conversation, last: { intent: 'plan', slots } } };
+  },
+};
+
+async function madeLately({ kitchen, request }: Asked): Promise<ReadonlySet<string>> {
+  const { timeZone } = kitchen.book.settings;
+  const holdings = await ifKept(() => kitchen.ledgers(request.asker.workspace).holdings());
+  const since = addDays(dateOf(request.nowMs, timeZone), -LATELY_DAYS);
+  return new Set((holdings ?? []).flatMap(({ batch }) => (batch.madeDate >= since ? [batch.recipeId] : [])));
+}
+
+/** A kitchen without a memory plans for what was said; anything else that is wrong is told. */
+async function ifKept<T>(read: () => Promise<T>): Promise<T | undefined> {
+  try {
+    return await read();
+  } catch (error) {
+    if (error instanceof Problem && error.code === 'unavailable') return undefined;
+    throw error;
+  }
+}
