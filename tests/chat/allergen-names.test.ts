@@ -118,9 +118,20 @@ describe('the line that answers', () => {
 describe('a recipe asked for with a need', () => {
   test('says how it stands to the need first, to the asker alone', async () => {
     const { answer } = await ask('nut free trail mix');
-    expect(answer?.title).toMatch(/^Ask first about peanut and tree nuts in Seed trail mix/);
+    expect(answer?.title).toMatch(
+      /^No peanut or tree nuts listed in Seed trail mix, by recipe and labels; kitchen not checked/,
+    );
     expect(answer?.audience).toBe('asker');
     expect(answer?.cautions.join()).toContain('not checked');
+  });
+
+  test('is answered where every package in it has a label on file', async () => {
+    expect(await titleOf('are the rolls nut free')).toMatch(
+      /^No peanut or tree nuts listed in Turkey hummus rolls/,
+    );
+    expect(await titleOf('allergens in the rolls')).toMatch(
+      /^Turkey hummus rolls: contains milk, wheat and sesame\./,
+    );
   });
 
   test('and any card says what it contains', async () => {

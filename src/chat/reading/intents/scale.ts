@@ -244,7 +244,7 @@ function perPerson(lexed: Lexed): Slots {
   if (!lexed.countsTwice) return {};
   const covered =
     find(lexed, / N P (?:[a-z]+ )*N (?:P )?(?:[a-z]+ )?(?:each|apiece|per) /) ??
-    find(lexed, / N (?:P|R) (?:each|apiece|per) (?:[a-z]+ )?(?:for )?N /);
+    find(lexed, / N (?:P|R) (?:each|apiece|per) (?:P )?(?:[a-z]+ )?(?:for )?N /);
   const [one, two] = covered?.filter((atom) => atom.sym === 'N') ?? [];
   if (!one || !two || !covered) return {};
   const people = unitAfter(covered, covered.indexOf(one)).unit === 'person' ? one : two;
