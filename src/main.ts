@@ -71,7 +71,16 @@ async function inSlack(
     const reminding = await import('./remind.ts');
     return reminding.startReminders({ kitchen, memory, workspace, messenger, report });
   };
-  await serveSlack({ settings, port, chat, clock: kitchen.clock, logLevel, startReminders });
+  await serveSlack({
+    settings,
+    port,
+    chat,
+    clock: kitchen.clock,
+    logLevel,
+    memory: memory.workspaces(settings.install?.tokenKeys ?? []),
+    databaseAnswers: memory.answers,
+    startReminders,
+  });
 }
 
 async function kitchenFor(options: Options, memory: Memory, isTerminal: boolean): Promise<Kitchen> {

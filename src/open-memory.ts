@@ -6,6 +6,7 @@ import type { ReminderQueues } from './kitchen/reminders/reminder-queue.ts';
 import type { Rosters } from './kitchen/roster/roster.ts';
 import type { ChoiceBooks } from './kitchen/settings/choices.ts';
 import type { Ledgers } from './kitchen/stock/ledger.ts';
+import type { WorkspaceMemory } from './kitchen/workspaces/workspaces.ts';
 import type { Database } from './store/database.ts';
 
 /** The kitchen's memory: a database that is opened when something is first remembered or looked up. */
@@ -17,6 +18,10 @@ export interface Memory {
   readonly choices: ChoiceBooks;
   /** For the scheduler alone. */
   readonly queues: ReminderQueues;
+  /** For a surface that serves several workspaces. `tokenKeys`, 32 bytes each, encrypt what installations hold. */
+  workspaces(tokenKeys: readonly Buffer[]): WorkspaceMemory;
+  /** Whether the database answers; it is opened if it was not. */
+  answers(): Promise<boolean>;
   /** Opens the database at the first call. A failure is not kept: the next call tries again. */
   database(): Promise<Database>;
   /** Closes what was opened; nothing when it never was. */
@@ -72,6 +77,30 @@ export function lazyMemory(url: string, nowMs: () => number): Memory {
         const { reminderQueuesIn } = await import('./store/reminders/queue.ts');
         return reminderQueuesIn(await database())(workspace);
       }),
+    workspaces: (tokenKeys) => ({
+      installations: lazyPort(async () => {
+        const [{ installationsIn }, { keyRing }] = await Promise.all([
+          import('./store/workspaces/installations.ts'),
+          import('./store/workspaces/key-ring.ts'),
+        ]);
+        return installationsIn(await database(), keyRing(tokenKeys));
+      }),
+      claims: lazyPort(async () => {
+        const { claimsIn } = await import('./store/workspaces/claims.ts');
+        return claimsIn(await database());
+      }),
+      begun: lazyPort(async () => {
+        const { installsBegunIn } = await import('./store/workspaces/installs-begun.ts');
+        return installsBegunIn(await database());
+      }),
+    }),
+    async answers() {
+      try {
+        return await (await database()).answers();
+      } catch {
+        return false;
+      }
+    },
     database,
     async close() {
       const opened = await opening?.catch(() => undefined);

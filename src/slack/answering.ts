@@ -8,6 +8,7 @@ import { answerMessage, errorMessage } from './blocks/message.ts';
 import { type Delivery, deliver, patiently, type Reach } from './deliver.ts';
 import { errorCode } from './errors.ts';
 import type { Log } from './log.ts';
+import type { Metrics } from './metrics.ts';
 import { createPeople } from './people.ts';
 import { blockIdOf, conversationKey } from './place.ts';
 import type { Person, Roles } from './roles.ts';
@@ -36,6 +37,7 @@ export interface AnsweringParts {
   readonly clock: Clock;
   readonly roles: Roles;
   readonly log: Log;
+  readonly metrics: Metrics;
   readonly wait: (ms: number) => Promise<void>;
   /** Something was written down in this workspace. */
   readonly changed: (workspace: string) => void;
@@ -57,7 +59,15 @@ const WRITING: ReadonlySet<Intent> = new Set([
 const KITCHEN: ReadonlySet<PersonRole> = new Set(['staff', 'intern']);
 
 /** From a message in Slack to an answer in Slack, the same for every way of asking. */
-export function createAnswering({ chat, clock, roles, log, wait, changed }: AnsweringParts): Answering {
+export function createAnswering({
+  chat,
+  clock,
+  roles,
+  log,
+  metrics,
+  wait,
+  changed,
+}: AnsweringParts): Answering {
   const people = createPeople(clock);
 
   async function reply(said: Said): Promise<{ delivery: Delivery; intent: Intent; mark?: Mark }> {
@@ -107,7 +117,9 @@ export function createAnswering({ chat, clock, roles, log, wait, changed }: Answ
         const { delivery, intent, mark } = await reply(said);
         const isMarked = mark !== undefined && (await markTold(said, mark));
         const route = isMarked ? 'update' : await deliver(delivery, said, log, wait);
-        log.info({ intent, route, ms: clock.nowMs() - startedMs }, 'answered');
+        const ms = clock.nowMs() - startedMs;
+        metrics.answered(intent, route ?? 'none', ms);
+        log.info({ intent, route, ms }, 'answered');
       } catch (error) {
         const id = randomUUID().slice(0, 8);
         log.error({ id, code: errorCode(error), at: placeInCode(error) }, 'an answer failed');

@@ -8,10 +8,13 @@ import { errorCode } from './errors.ts';
 import { createFormDoor } from './form-door.ts';
 import { createHomeBoard, type HomeBoard } from './home/board.ts';
 import { createInFlight, type InFlight } from './in-flight.ts';
+import type { Farewell } from './listeners/farewell.ts';
 import { listen } from './listeners/index.ts';
 import { boltLogger, type Log } from './log.ts';
-import { createRoles, type RoleList } from './roles.ts';
-import { createSeen, type Seen } from './seen.ts';
+import type { Metrics } from './metrics.ts';
+import type { RoleList } from './role-list.ts';
+import { createRoles } from './roles.ts';
+import type { Seen } from './seen.ts';
 
 export interface SlackAppParts {
   readonly receiver: Receiver;
@@ -21,9 +24,10 @@ export interface SlackAppParts {
   readonly clock: Clock;
   readonly log: Log;
   readonly roleList: RoleList;
+  readonly metrics: Metrics;
+  readonly seen: Seen;
+  readonly farewell: Farewell;
   readonly apiUrl?: string;
-  /** Absent: remembered in this process. */
-  readonly seen?: Seen;
   readonly wait?: (ms: number) => Promise<void>;
   /** How long a form may take before it is acknowledged without its answer. */
   readonly patienceMs?: number;
@@ -39,7 +43,7 @@ const sleep = (ms: number): Promise<void> => new Promise((resolve) => setTimeout
 
 /** The Bolt app with everything it listens to, ready to start; the transport is whatever `receiver` is. */
 export async function createSlackApp(parts: SlackAppParts): Promise<SlackApp> {
-  const { receiver, authorize, chat, clock, log } = parts;
+  const { receiver, authorize, chat, clock, log, metrics, seen, farewell } = parts;
   const app = new App({
     receiver,
     authorize,
@@ -50,11 +54,15 @@ export async function createSlackApp(parts: SlackAppParts): Promise<SlackApp> {
     logger: boltLogger(log),
   });
   const inFlight = createInFlight();
+  const waitAsAsked = parts.wait ?? sleep;
+  const wait = (ms: number): Promise<void> => {
+    metrics.rateLimited();
+    return waitAsAsked(ms);
+  };
   const roles = createRoles(parts.roleList, clock, log);
-  const wait = parts.wait ?? sleep;
   const board = createHomeBoard({ chat, roles, clock, log, inFlight, wait });
   const { changed } = board;
-  const answering = createAnswering({ chat, clock, roles, log, wait, changed });
+  const answering = createAnswering({ chat, clock, roles, log, metrics, wait, changed });
   const door = createFormDoor({
     chat,
     roles,
@@ -64,7 +72,7 @@ export async function createSlackApp(parts: SlackAppParts): Promise<SlackApp> {
     ...(parts.patienceMs === undefined ? {} : { patienceMs: parts.patienceMs }),
   });
   app.use(ackAtOnce);
-  listen(app, { answering, door, board, inFlight, seen: parts.seen ?? createSeen(clock) });
+  listen(app, { answering, door, board, inFlight, seen, metrics }, farewell);
   app.error(async (failure: { error: Error }) => {
     log.error({ code: errorCode(failure.error) }, 'a payload was not served');
   });

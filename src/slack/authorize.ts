@@ -1,20 +1,15 @@
 import type { Authorize } from '@slack/bolt';
-
-/** Who the bot is in its workspace, from `auth.test`. */
-export interface BotIdentity {
-  readonly token: string;
-  readonly botId: string;
-  readonly botUserId: string;
-  readonly workspace: string;
-}
+import type { ServedWorkspaces } from './workspaces/served.ts';
 
 /**
- * Admits the one workspace the token belongs to. A payload of any other workspace is refused: it would be answered with
- * this kitchen's figures. `teamId` is always the installed workspace, so that a person's own workspace never stands in.
+ * Admits the workspaces that installed the app, each with its own token. A payload of any other workspace is refused: it
+ * would be answered with a kitchen's figures that is not its own. `teamId` is always the installed workspace, so that a
+ * person's own workspace never stands in.
  */
-export function authorizeOne(identity: BotIdentity): Authorize<boolean> {
+export function authorizeServed(workspaces: ServedWorkspaces): Authorize<boolean> {
   return async ({ teamId }) => {
-    if (teamId !== identity.workspace) throw new Error('another workspace');
+    const identity = teamId === undefined ? undefined : await workspaces.identityOf(teamId);
+    if (!identity) throw new Error('another workspace');
     return {
       botToken: identity.token,
       botId: identity.botId,

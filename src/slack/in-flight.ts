@@ -17,7 +17,10 @@ export function createInFlight(): InFlight {
       const late = new Promise<boolean>((resolve) => {
         timer = setTimeout(() => resolve(false), mostMs);
       });
-      const finished = Promise.allSettled(running).then(() => true);
+      const finished = (async () => {
+        while (running.size > 0) await Promise.allSettled(running);
+        return true;
+      })();
       return Promise.race([finished, late]).finally(() => clearTimeout(timer));
     },
   };

@@ -4,11 +4,7 @@ import type { Clock } from '../kitchen/kitchen.ts';
 import { errorCode } from './errors.ts';
 import { createExpiringMap } from './expiring-map.ts';
 import type { Log } from './log.ts';
-
-/** Who a workspace says works in its kitchen. */
-export interface RoleList {
-  roleOf(workspace: string, user: string): Promise<'staff' | 'intern' | undefined>;
-}
+import type { RoleList } from './role-list.ts';
 
 export interface Person {
   readonly workspace: string;
@@ -23,15 +19,6 @@ export interface Roles {
 
 /** Long enough to spare Slack a look-up a message, short enough that a removed member notices. */
 const REMEMBER_MS = 60_000;
-
-/** Member ids from the settings, the same in every workspace of this service. */
-export function listedRoles(staff: readonly string[] = [], interns: readonly string[] = []): RoleList {
-  const roles = new Map<string, 'staff' | 'intern'>([
-    ...interns.map((id) => [id, 'intern'] as const),
-    ...staff.map((id) => [id, 'staff'] as const),
-  ]);
-  return { roleOf: async (_workspace, user) => roles.get(user) };
-}
 
 /**
  * The role of a person, looked up again every minute. Guests, people of other workspaces and people Slack cannot tell us
@@ -50,7 +37,7 @@ export function createRoles(list: RoleList, clock: Clock, log: Log): Roles {
         remembered.set(key, isMember, REMEMBER_MS);
       }
       if (!isMember) return 'guest';
-      return (await list.roleOf(person.workspace, person.user)) ?? 'athlete';
+      return (await list.roleOf(person.workspace, person.user, client)) ?? 'athlete';
     },
   };
 }

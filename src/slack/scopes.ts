@@ -8,6 +8,7 @@ export const SCOPES: Readonly<Record<string, string>> = {
   'im:history': 'reading what people write to the bot in a direct message',
   'im:write': 'looking whether staff were told directly of a reminder whose channel is gone',
   'files:read': 'reading the calendar file somebody sends to be imported',
+  'usergroups:read': 'who of the workspace is kitchen staff or intern, by user group',
   'users:read': 'telling members from guests, who get public recipe facts only',
 };
 

@@ -1,6 +1,10 @@
-/** What a workspace's administrator decides, once; read from the environment by `src/config.ts`. */
+import type { InstallSettings } from './workspaces/installing.ts';
+
+/** What whoever runs the service decides, once; read from the environment by `src/config.ts`. */
 export interface SlackSettings {
-  readonly botToken: string;
+  /** The one workspace served; absent when workspaces install the app themselves. */
+  readonly botToken?: string;
+  readonly install?: InstallSettings;
   /** Needed for HTTP; absent when only Socket Mode is used. */
   readonly signingSecret?: string;
   /** Present: Socket Mode. */
@@ -10,6 +14,9 @@ export interface SlackSettings {
   /** Member ids (U…) of kitchen staff and of interns; everyone else is an athlete or a guest. */
   readonly staff?: readonly string[];
   readonly interns?: readonly string[];
+  /** Ids of user groups (S…) whose members are staff or interns, in whichever workspace the group is. */
+  readonly staffGroups?: readonly string[];
+  readonly internGroups?: readonly string[];
   /** Channel ids (C…) that reminders go to. Without the kitchen's none are sent; the dietitian's is the kitchen's unless set. */
   readonly kitchenChannel?: string;
   readonly dietitianChannel?: string;

@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import { Kysely } from 'kysely';
+import { Kysely, sql } from 'kysely';
 import { Problem } from '../nutrition/problem.ts';
 import { postgresDialect } from './dialect/postgres.ts';
 import { sqliteDialect } from './dialect/sqlite.ts';
@@ -15,6 +15,8 @@ export interface Database {
   readonly db: Kysely<Schema>;
   /** Copies a live SQLite database to a file, while it is being written. PostgreSQL has its own tools for that. */
   backup(file: string): Promise<void>;
+  /** Whether it answers a query now. */
+  answers(): Promise<boolean>;
   close(): Promise<void>;
 }
 
@@ -45,6 +47,7 @@ function openPostgres(url: string, onLost: (error: Error) => void): Database {
     async backup() {
       throw new Problem('not_possible', 'This kitchen is on PostgreSQL.', 'Back it up with pg_dump.');
     },
+    answers: () => answers(db),
     close: () => db.destroy(),
   };
 }
@@ -58,12 +61,19 @@ function openSqlite(path: string): Database {
       engine: 'sqlite',
       db,
       backup: (file) => backUpSqlite(handle, file),
+      answers: () => answers(db),
       close: () => db.destroy(),
     };
   } catch (error) {
     throw cannotOpen(error);
   }
 }
+
+const answers = (db: Kysely<Schema>): Promise<boolean> =>
+  sql`select 1`.execute(db).then(
+    () => true,
+    () => false,
+  );
 
 /** One level only: a mistyped path is better refused than built. */
 function makeFolderOf(path: string): void {

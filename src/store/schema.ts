@@ -17,6 +17,9 @@ export interface Schema {
   outbox: OutboxTable;
   people: PeopleTable;
   kitchen_choices: KitchenChoicesTable;
+  installations: InstallationsTable;
+  claims: ClaimsTable;
+  installs_begun: InstallsBegunTable;
 }
 
 /** What happened, one row an action, append-only. `reverses` names the event this one takes back. */
@@ -232,4 +235,26 @@ export interface KitchenChoicesTable {
   choices: string;
   told_by: string;
   updated_ms: number;
+}
+
+/** `credentials` is encrypted with the key that `key_name` names. */
+export interface InstallationsTable {
+  workspace: string;
+  installed_by: string | null;
+  installed_ms: number;
+  credentials: string;
+  key_name: string;
+}
+
+/** Keys are kept as hashes: some hold a person's words. */
+export interface ClaimsTable {
+  workspace: string;
+  key_hash: string;
+  until_ms: number;
+}
+
+export interface InstallsBegunTable {
+  state_hash: string;
+  options: string;
+  until_ms: number;
 }

@@ -39,6 +39,9 @@ const manifest = (name: string) => parse(manifestText(name)) as Written;
 const SCOPE_OF: Readonly<Record<string, string>> = {
   'auth.test': '',
   'users.info': 'users:read',
+  'usergroups.users.list': 'usergroups:read',
+  app_uninstalled: '',
+  tokens_revoked: '',
   'chat.postMessage': 'chat:write',
   'chat.postEphemeral': 'chat:write',
   app_mention: 'app_mentions:read',
@@ -61,8 +64,8 @@ function calledMethods(): string[] {
   );
   const calls = files.flatMap((file) => {
     const text = readFileSync(`${root}src/slack/${file}`, 'utf8');
-    return [...text.matchAll(/client\s*\.([a-z]+)\s*\.([a-zA-Z]+)\(/g)].map(
-      (match) => `${match[1]}.${match[2]}`,
+    return [...text.matchAll(/client\s*\.([a-z]+(?:\s*\.[a-z]+)?)\s*\.([a-zA-Z]+)\(/g)].map(
+      (match) => `${match[1]?.replace(/\s/g, '')}.${match[2]}`,
     );
   });
   return [...new Set(calls)].sort();

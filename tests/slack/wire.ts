@@ -4,9 +4,12 @@ import type { Chat } from '../../src/chat/chat.ts';
 import { createChat } from '../../src/chat/chat.ts';
 import { openKitchen } from '../../src/open-kitchen.ts';
 import { createSlackApp, type SlackApp } from '../../src/slack/app.ts';
-import { authorizeOne } from '../../src/slack/authorize.ts';
+import { authorizeServed } from '../../src/slack/authorize.ts';
 import { createLog } from '../../src/slack/log.ts';
-import { listedRoles } from '../../src/slack/roles.ts';
+import { createMetrics } from '../../src/slack/metrics.ts';
+import { listedRoles, type RoleList } from '../../src/slack/role-list.ts';
+import { createSeen, type Seen } from '../../src/slack/seen.ts';
+import { oneWorkspace, type ServedWorkspaces } from '../../src/slack/workspaces/served.ts';
 import { BOT, STAFF, TEAM } from './payloads.ts';
 
 export const API = 'http://slack.test/api/';
@@ -97,22 +100,33 @@ function movableClock(): Wired['clock'] {
   return clock;
 }
 
+export interface Given {
+  readonly clock?: Wired['clock'];
+  readonly staff?: readonly string[];
+  readonly patienceMs?: number;
+  readonly roleList?: RoleList;
+  readonly workspaces?: ServedWorkspaces;
+  readonly seen?: Seen;
+  readonly stopReminders?: (workspace: string) => Promise<void>;
+}
+
 /** The real app over an in-memory transport, with a clock the test moves. */
-export async function wire(
-  chat?: Chat,
-  given: { clock?: Wired['clock']; staff?: readonly string[]; patienceMs?: number } = {},
-): Promise<Wired> {
+export async function wire(chat?: Chat, given: Given = {}): Promise<Wired> {
   const receiver = new InMemoryReceiver();
   const clock = given.clock ?? movableClock();
   const waits: number[] = [];
   const log: string[] = [];
+  const workspaces = given.workspaces ?? oneWorkspace(BOT);
   const slack = await createSlackApp({
     receiver,
-    authorize: authorizeOne(BOT),
+    authorize: authorizeServed(workspaces),
+    farewell: { workspaces, stopReminders: given.stopReminders ?? (async () => {}) },
     chat: chat ?? createChat(await openKitchen(clock), rethrow),
     clock,
     log: createLog('debug', { write: (line) => log.push(line) }),
-    roleList: listedRoles(given.staff ?? [STAFF]),
+    roleList: given.roleList ?? listedRoles(given.staff ?? [STAFF]),
+    metrics: createMetrics(clock),
+    seen: given.seen ?? createSeen(clock),
     apiUrl: API,
     ...(given.patienceMs === undefined ? {} : { patienceMs: given.patienceMs }),
     wait: async (ms) => {

@@ -3,6 +3,7 @@ import type { Answering, Said } from '../answering.ts';
 import type { FormDoor } from '../form-door.ts';
 import type { HomeBoard } from '../home/board.ts';
 import type { InFlight } from '../in-flight.ts';
+import type { Metrics } from '../metrics.ts';
 import type { Seen } from '../seen.ts';
 
 /** What every listener needs. */
@@ -12,6 +13,7 @@ export interface Desk {
   readonly board: HomeBoard;
   readonly inFlight: InFlight;
   readonly seen: Seen;
+  readonly metrics: Metrics;
 }
 
 /**
@@ -32,7 +34,7 @@ async function answerUnseen(
   keys: readonly (readonly [string, number])[],
 ): Promise<void> {
   for (const [key, forMs] of keys) {
-    if (!(await desk.seen.isFirst(`${said.place.workspace}:${key}`, forMs))) return;
+    if (!(await desk.seen.isFirst(`${said.place.workspace}:${key}`, forMs))) return desk.metrics.repeated();
   }
   // Computing takes the processor: acknowledgements that wait behind this one go out first.
   await setImmediate();

@@ -2,32 +2,29 @@ import type { IncomingMessage, Server, ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { HTTPReceiver } from '@slack/bolt';
 import type { Clock } from '../../kitchen/kitchen.ts';
-import { boltLogger, type Log } from '../log.ts';
+import { boltLogger } from '../log.ts';
 import { refusal } from './admission.ts';
-import { HEALTH_PATH, sayHealth } from './health.ts';
+import { createFront, type FrontParts } from './front.ts';
 import { portProblem } from './listening.ts';
 import type { Transport } from './transport.ts';
 
 /** Where Slack sends events, commands and presses. */
 export const EVENTS_PATH = '/slack/events';
 
-export interface HttpParts {
+export interface HttpParts extends FrontParts {
   readonly signingSecret: string;
   readonly port: number;
   readonly host?: string;
   readonly clock: Clock;
-  readonly log: Log;
 }
 
 /** Signed requests over HTTP. */
-export function createHttpTransport({ signingSecret, port, host, clock, log }: HttpParts): Transport {
+export function createHttpTransport(parts: HttpParts): Transport {
+  const { signingSecret, port, host, clock, log, metrics } = parts;
   let isServing = true;
   const receiver = new HTTPReceiver({
     signingSecret,
     endpoints: [EVENTS_PATH],
-    customRoutes: [
-      { path: HEALTH_PATH, method: 'GET', handler: (_, response) => sayHealth(response, isServing) },
-    ],
     logger: boltLogger(log),
     dispatchErrorHandler: ({ response }) => end(response, 404),
     processEventErrorHandler: async ({ response }) => {
@@ -38,9 +35,11 @@ export function createHttpTransport({ signingSecret, port, host, clock, log }: H
   });
 
   const toBolt = receiver.requestListener;
+  const front = createFront(parts, { isServing: () => isServing });
   receiver.requestListener = (request, response) => {
+    if (front(request, response)) return;
     if (!isServing) return end(response, 503);
-    if (!isForSlack(request)) return toBolt(request, response);
+    if (!isForSlack(request)) return end(response, 404);
     void admit(request, response);
   };
 
@@ -49,6 +48,7 @@ export function createHttpTransport({ signingSecret, port, host, clock, log }: H
       const status = await refusal(request, clock.nowMs());
       if (status === undefined) return toBolt(request, response);
       log.warn({ status }, 'a request was refused');
+      metrics.refused(status);
       end(response, status);
     } catch {
       // The sender hung up while sending; nobody is left to tell.
@@ -64,8 +64,10 @@ export function createHttpTransport({ signingSecret, port, host, clock, log }: H
       });
       return (server.address() as AddressInfo).port;
     },
-    async stop() {
+    async refuse() {
       isServing = false;
+    },
+    async stop() {
       await receiver.stop();
     },
   };

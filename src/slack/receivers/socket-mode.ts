@@ -2,9 +2,10 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { SocketModeReceiver } from '@slack/bolt';
 import { clientOptions } from '../client.ts';
-import { boltLogger, type Log } from '../log.ts';
+import { boltLogger } from '../log.ts';
 import { apiProblem } from '../start-problems.ts';
-import { HEALTH_PATH, sayHealth } from './health.ts';
+import { within } from '../within.ts';
+import { createFront, type FrontParts } from './front.ts';
 import { portProblem } from './listening.ts';
 import type { Transport } from './transport.ts';
 
@@ -17,16 +18,16 @@ const PING_TIMEOUT_MS = 2_000;
 const RECONNECTING = { forever: true, factor: 1.3, minTimeout: 500, maxTimeout: 30_000 };
 const CLOSING_MS = 2_000;
 
-export interface SocketModeParts {
+export interface SocketModeParts extends FrontParts {
   readonly appToken: string;
   readonly port: number;
   readonly host?: string;
   readonly apiUrl?: string;
-  readonly log: Log;
 }
 
-/** Payloads over a socket that we open: no public address is needed. HTTP answers the health check only. */
-export function createSocketModeTransport({ appToken, port, host, apiUrl, log }: SocketModeParts): Transport {
+/** Payloads over a socket that we open: no public address is needed. HTTP answers those who watch the process, and installs. */
+export function createSocketModeTransport(parts: SocketModeParts): Transport {
+  const { appToken, port, host, apiUrl, log, metrics } = parts;
   // Its own options object: the client writes its retries into it.
   const options = { ...clientOptions(apiUrl), retryConfig: RECONNECTING, rejectRateLimitedCalls: false };
   const receiver = new SocketModeReceiver({
@@ -36,40 +37,44 @@ export function createSocketModeTransport({ appToken, port, host, apiUrl, log }:
     installerOptions: { clientOptions: options },
   });
   let isServing = true;
-  const health = createServer((request, response) => {
-    if (request.url === HEALTH_PATH) return sayHealth(response, isServing && hasSocket);
-    response.writeHead(404).end();
-  });
   let hasSocket = false;
+  const front = createFront(parts, { isServing: () => isServing, hasSocket: () => hasSocket });
+  const pages = createServer((request, response) => {
+    if (!front(request, response)) response.writeHead(isServing ? 404 : 503).end();
+  });
   receiver.client.on('connected', () => {
     hasSocket = true;
+    const gapS = metrics.withoutSocketS();
+    metrics.socketOpened();
+    if (gapS > 0) log.info({ gapS }, 'the socket is open again');
   });
   receiver.client.on('close', () => {
     hasSocket = false;
+    if (isServing) metrics.socketClosed();
   });
 
   return {
     receiver,
     async start() {
       await new Promise<void>((resolve, reject) => {
-        health.once('error', (error) => reject(portProblem(error, port)));
-        health.listen({ port, ...(host ? { host } : {}) }, resolve);
+        pages.once('error', (error) => reject(portProblem(error, port)));
+        pages.listen({ port, ...(host ? { host } : {}) }, resolve);
       });
       await receiver.start().catch((error) => {
-        health.close();
+        pages.close();
         throw apiProblem(error, 'SLACK_APP_TOKEN', apiUrl);
       });
-      return (health.address() as AddressInfo).port;
+      return (pages.address() as AddressInfo).port;
+    },
+    async refuse() {
+      isServing = false;
+      await within(CLOSING_MS, receiver.client.disconnect());
     },
     async stop() {
-      isServing = false;
-      const closing = receiver.client.disconnect();
-      let timer: NodeJS.Timeout | undefined;
-      const late = new Promise<void>((resolve) => {
-        timer = setTimeout(resolve, CLOSING_MS);
+      await new Promise<void>((resolve) => {
+        pages.close(() => resolve());
+        pages.closeAllConnections();
       });
-      await Promise.race([closing, late]).finally(() => clearTimeout(timer));
-      await new Promise<void>((resolve) => health.close(() => resolve()));
     },
   };
 }

@@ -5,6 +5,8 @@ export interface Transport {
   readonly receiver: Receiver;
   /** Resolves with the port that answers HTTP. Throws a `Problem` that says what to change. */
   start(): Promise<number>;
-  /** Takes no new payloads from now on; resolves when those being read are done. */
+  /** Takes no new payloads from now on: over HTTP they get a 503, and another instance gets those of a socket. */
+  refuse(): Promise<void>;
+  /** Closes what `refuse` left open. */
   stop(): Promise<void>;
 }

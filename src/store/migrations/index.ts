@@ -5,6 +5,7 @@ import { reminders } from './0003-reminders.ts';
 import { balances } from './0004-balances.ts';
 import { gameChanges } from './0005-game-changes.ts';
 import { reminderCodes } from './0006-reminder-codes.ts';
+import { workspaces } from './0007-workspaces.ts';
 import { roster } from './0009-roster.ts';
 import { kitchenChoices } from './0010-kitchen-choices.ts';
 
@@ -16,6 +17,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0004-balances': balances,
   '0005-game-changes': gameChanges,
   '0006-reminder-codes': reminderCodes,
+  '0007-workspaces': workspaces,
   '0009-roster': roster,
   '0010-kitchen-choices': kitchenChoices,
 };
