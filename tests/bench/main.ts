@@ -6,6 +6,7 @@ import { answerRate } from './answer-rate.ts';
 import { balanceRate } from './balance.ts';
 import { benchCalendar } from './calendar.ts';
 import { coldStart } from './cold-start.ts';
+import { planRate } from './plan.ts';
 import type { Row } from './row.ts';
 import { slackRows } from './slack-rows.ts';
 import { benchStock } from './stock.ts';
@@ -20,6 +21,7 @@ async function bench(): Promise<void> {
     await answerRate(kitchen),
     await swapSearch(kitchen),
     await balanceRate(kitchen),
+    await planRate(kitchen),
     coldStart(main),
     ...(await benchStock(kitchen)),
     ...(await benchCalendar(kitchen)),

@@ -8,7 +8,7 @@ import { itemLine, slotList, slotNumber, slotTargets } from '../macros/slot-valu
 import { inOwnUnit, targetBound, targetKey } from '../macros/targets.ts';
 import { linesMeant, requireLines } from '../swap/lines-meant.ts';
 
-/** A piece said to weigh so much may be this share more or less. Common practice, no source. */
+/** A piece said to weigh so much, or a wet to dry said, may be this share more or less. Common practice, no source. */
 const ABOUT = 0.03;
 
 /** The limits a request states, per piece. Throws `bad_option` for a nutrient nobody carries, `bad_quantity`. */
@@ -16,8 +16,35 @@ export function limitsWanted(slots: Slots): Limit[] {
   const sure = slots.even_if_scooped === true;
   const pieceG = slotNumber(slots, 'piece_g');
   const measure = { kind: 'piece_mass' } as const;
+  const ratio = slotNumber(slots, 'wet_dry');
+  const wetDry = { kind: 'wet_dry' } as const;
+  const side = slots.wet_dry_bound;
   return [
     ...slotTargets(slots).map((target) => limitOf(target, sure)),
+    ...(ratio === undefined
+      ? []
+      : [
+          ...(side === 'most'
+            ? []
+            : [
+                {
+                  measure: wetDry,
+                  bound: 'least',
+                  amount: side ? ratio : ratio * (1 - ABOUT),
+                  from: 'asked',
+                } as const,
+              ]),
+          ...(side === 'least'
+            ? []
+            : [
+                {
+                  measure: wetDry,
+                  bound: 'most',
+                  amount: side ? ratio : ratio * (1 + ABOUT),
+                  from: 'asked',
+                } as const,
+              ]),
+        ]),
     ...(pieceG === undefined
       ? []
       : ([

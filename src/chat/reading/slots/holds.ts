@@ -37,6 +37,7 @@ export function holds(lexed: Lexed): Slots {
   const foods = foodLimits(lexed);
   return {
     ...pieceMass(lexed),
+    ...wetDry(lexed),
     ...(/ (?:even|also|still) (?:if|when|with) (?:[a-z]+ )*(?:scooped|scoops?|cups?|U) | if scooped /.test(
       shape,
     )
@@ -48,6 +49,17 @@ export function holds(lexed: Lexed): Slots {
     ...(/ how many /.test(shape) ? { ask: 'pieces', ...bareUnit(lexed) } : {}),
     ...(foods.length > 0 ? { ingredient_limit: foods } : {}),
   };
+}
+
+/** "wet to dry 0.8", "wet:dry at most 0.75": grams of wet over grams of dry. */
+function wetDry({ text }: Lexed): Slots {
+  const said =
+    /\bwet\s*(?:to|over|[:/-])\s*dry\s*(?:ratio\s*)?(?:of|at|is|=|:)?\s*(under|over|above|below|least|most)?\s*(\d*\.?\d+)/i.exec(
+      text,
+    );
+  if (!said) return {};
+  const bound = said[1] === undefined ? undefined : AT_LEAST.test(said[1].toLowerCase()) ? 'least' : 'most';
+  return { wet_dry: Number(said[2]), ...(bound ? { wet_dry_bound: bound } : {}) };
 }
 
 const AT_MOST = /^(?:most|max|maximum|under|below|less|than|to)$/;
