@@ -4,6 +4,8 @@ import { parseDocument } from 'yaml';
 
 /** Where a server over HTTP answers; the person who installs puts their own host here. */
 const EXAMPLE_URL = 'https://kitchen.example.com/slack/events';
+/** Where a browser comes back to when a workspace installs the app itself. */
+const EXAMPLE_REDIRECT = 'https://kitchen.example.com/slack/oauth_redirect';
 
 const read = (name) => readFileSync(new URL(name, import.meta.url), 'utf8');
 
@@ -23,7 +25,8 @@ export function variants() {
     'socket-mode.yaml': variant('Batchbell over Socket Mode: no public address is needed.', (manifest) => {
       manifest.setIn(['settings', 'socket_mode_enabled'], true);
     }),
-    'http.yaml': variant('Batchbell over HTTP: put your own host in all three addresses.', (manifest) => {
+    'http.yaml': variant('Batchbell over HTTP: put your own host in all addresses.', (manifest) => {
+      manifest.setIn(['oauth_config', 'redirect_urls'], [EXAMPLE_REDIRECT]);
       manifest.setIn(['features', 'slash_commands', 0, 'url'], EXAMPLE_URL);
       manifest.setIn(['settings', 'event_subscriptions', 'request_url'], EXAMPLE_URL);
       manifest.setIn(['settings', 'interactivity', 'request_url'], EXAMPLE_URL);

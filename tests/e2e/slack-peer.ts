@@ -19,6 +19,8 @@ export interface SlackPeer {
   readonly calls: PeerCall[];
   /** A method's error, or an HTTP status for `respond`. */
   readonly fail: Map<string, string | number>;
+  /** What a method answers here instead of the usual. */
+  readonly says: Map<string, (call: PeerCall) => object>;
   /** Channels that take nothing: what Slack answers to a post there. */
   readonly shut: Map<string, string>;
   /** Files of people, by the end of their address; handed over to who brings a token. */
@@ -56,6 +58,7 @@ const UNSEEN = new Set(['auth.test', 'users.info', 'apps.connections.open']);
 export async function startSlackPeer(): Promise<SlackPeer> {
   const calls: PeerCall[] = [];
   const fail = new Map<string, string | number>();
+  const says = new Map<string, (call: PeerCall) => object>();
   const shut = new Map<string, string>();
   const files = new Map<string, Buffer>();
   const waiting = new Map<string, (payload: unknown) => void>();
@@ -84,7 +87,8 @@ export async function startSlackPeer(): Promise<SlackPeer> {
     const text = Buffer.concat(chunks).toString();
     const method = request.url === '/respond' ? 'respond' : (request.url ?? '').replace('/api/', '');
     const token = request.headers.authorization?.replace('Bearer ', '');
-    calls.push({ method, token, body: fieldsOf(text), atMs: performance.now() });
+    const call: PeerCall = { method, token, body: fieldsOf(text), atMs: performance.now() };
+    calls.push(call);
     const file = files.get(request.url ?? '');
     if (file) {
       response.writeHead(token ? 200 : 302).end(token ? file : '');
@@ -96,7 +100,8 @@ export async function startSlackPeer(): Promise<SlackPeer> {
       response.writeHead(typeof error === 'number' ? error : 200).end('ok');
       return;
     }
-    const answer = METHODS[method]?.({ user: peer.user, socketUrl: `ws://${host}/socket` });
+    const answer =
+      says.get(method)?.(call) ?? METHODS[method]?.({ user: peer.user, socketUrl: `ws://${host}/socket` });
     const body = error || !answer ? { ok: false, error: error ?? 'unknown_method' } : { ok: true, ...answer };
     response.writeHead(200, {
       'content-type': 'application/json',
@@ -118,6 +123,7 @@ export async function startSlackPeer(): Promise<SlackPeer> {
     responseUrl: `http://${host}/respond`,
     calls,
     fail,
+    says,
     shut,
     files,
     origin: `http://${host}`,

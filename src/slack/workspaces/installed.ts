@@ -5,7 +5,10 @@ import type { Installation, Installations } from '../../kitchen/workspaces/works
 import { createExpiringMap } from '../expiring-map.ts';
 import type { BotIdentity, ServedWorkspaces } from './served.ts';
 
-/** How long an instance goes on believing what another may have changed; Slack itself refuses a revoked token at once. */
+/**
+ * How long an instance goes on believing what another may have changed; Slack itself refuses a revoked token at once. That a
+ * workspace is unknown is believed never: it may be installing at another instance.
+ */
 const BELIEVED_MS = 30_000;
 const MOST_WORKSPACES = 2_000;
 
@@ -16,14 +19,14 @@ export interface InstalledWorkspaces extends ServedWorkspaces {
 
 /** The workspaces that installed the app, from the memory all instances share. */
 export function installedWorkspaces(installations: Installations, clock: Clock): InstalledWorkspaces {
-  const believed = createExpiringMap<BotIdentity | 'none'>(clock, MOST_WORKSPACES);
+  const believed = createExpiringMap<BotIdentity | undefined>(clock, MOST_WORKSPACES);
   return {
     async identityOf(workspace) {
       const known = believed.get(workspace);
-      if (known) return known === 'none' ? undefined : known;
+      if (known) return known;
       const installation = await installations.get(workspace);
       const identity = installation && identityIn(installation);
-      believed.set(workspace, identity ?? 'none', BELIEVED_MS);
+      if (identity) believed.set(workspace, identity, BELIEVED_MS);
       return identity;
     },
 
@@ -33,7 +36,7 @@ export function installedWorkspaces(installations: Installations, clock: Clock):
       const installation = await installations.get(workspace).catch(() => undefined);
       if (installation && installation.installedMs > atMs) return;
       await installations.remove(workspace);
-      believed.set(workspace, 'none', BELIEVED_MS);
+      believed.set(workspace, undefined, 0);
     },
 
     async join(installation) {
