@@ -46,7 +46,7 @@ export const balance: IntentReader = {
     ],
     [/ (?:raise|boost|bump|lower|reduce|increase|decrease) (?:[a-z]+ )*M /, 7],
     [/ wet (?:to |over |- )?(?:\/ )?dry (?:ratio )?(?:[a-z]+ ){0,3}(?:N|Q) /, 9.6],
-    [/ G (?:of )?(?:the )?M from M /, 9],
+    [/ R (?:[a-z]+ )*G (?:of )?(?:the )?M from M /, 9],
     // What if: pieces of so much each, and how many there are then.
     [/ (?:N|Q) (?:of )?M (?:[a-zP,]+ )*how many (?:P|pieces) /, 9.2],
     [/ how many (?:N|Q) (?:of )?M (?:P|pieces) /, 9.2],
