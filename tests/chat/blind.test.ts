@@ -1,38 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { loadBook } from '../../src/book/load-book.ts';
 import { INTENTS } from '../../src/chat/slots.ts';
-import { type ScoredPhrase, scoreBlindPhrases } from '../helpers/blind-phrases.ts';
+import { reportOn, scoreBlindPhrases, tally } from '../helpers/blind-phrases.ts';
 
 const book = loadBook([new URL('../../recipes', import.meta.url).pathname]);
 const scored = scoreBlindPhrases(book, Date.parse('2026-11-25T10:00:00-06:00'));
 
 const URGENT = new Set(['emergency', 'medical']);
-const about = (intent: string) => scored.filter((phrase) => phrase.intents[0] === intent);
-
-function tally(phrases: readonly ScoredPhrase[]) {
-  const slots = phrases.reduce((total, phrase) => total + Object.keys(phrase.slots).length, 0);
-  const wrong = phrases.reduce((total, phrase) => total + phrase.wrongSlots.length, 0);
-  const right = phrases.filter((phrase) => phrase.isIntentRight).length;
-  return { phrases: phrases.length, right, slots, filled: slots - wrong };
-}
-
-const scoreLine = (name: string, { phrases, right, slots, filled }: ReturnType<typeof tally>) =>
-  `${name.padEnd(12)} intents ${right}/${phrases} slots ${filled}/${slots}`;
-
-function describeMiss({ say, intents, reading, slots, wrongSlots }: ScoredPhrase): string {
-  const wrong = wrongSlots.map(
-    (name) => `${name} ${JSON.stringify(reading.slots[name])}, not ${JSON.stringify(slots[name])}`,
-  );
-  return `${say} -> ${reading.intent}, asked as ${intents.join(' or ')}; ${wrong.join('; ')}`;
-}
 
 describe('reading requests written without having seen the reader', () => {
-  const misses = scored.filter((phrase) => !phrase.isIntentRight || phrase.wrongSlots.length > 0);
-  const report = [
-    ...INTENTS.map((intent) => scoreLine(intent, tally(about(intent)))),
-    scoreLine('all', tally(scored)),
-    ...misses.map(describeMiss),
-  ].join('\n');
+  const report = reportOn(scored);
   if (process.env.PHRASES_REPORT) process.stdout.write(`${report}\n`);
 
   test('every intent is asked at least 10 times', () => {
