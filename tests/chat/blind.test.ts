@@ -19,14 +19,14 @@ describe('reading requests written without having seen the reader', () => {
     expect(written.filter((intent) => asked(intent) < 10)).toEqual([]);
   });
 
-  test('at least 90 in 100 intents are right', () => {
+  test('at least 95 in 100 intents are right', () => {
     const { right, phrases } = tally(scored);
-    expect(right / phrases, report).toBeGreaterThanOrEqual(0.9);
+    expect(right / phrases, report).toBeGreaterThanOrEqual(0.95);
   });
 
-  test('at least 80 in 100 of the slots expected hold the value expected', () => {
+  test('at least 95 in 100 of the slots expected hold the value expected', () => {
     const { filled, slots } = tally(scored);
-    expect(filled / slots, report).toBeGreaterThanOrEqual(0.8);
+    expect(filled / slots, report).toBeGreaterThanOrEqual(0.95);
   });
 
   test('no emergency and no medical request is taken for anything else', () => {

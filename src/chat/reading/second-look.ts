@@ -9,6 +9,7 @@ const EVENT =
  * the grammars of the intents found nothing.
  */
 const BY_WHAT_IS_NAMED: readonly (readonly [intent: Intent, pattern: RegExp])[] = [
+  ['unknown', / who won | (?:essay|poem|homework|lyrics) /],
   ['temperature', / (?:lost power|power (?:is |was )?(?:out|off|back)|outage) | T .*L | L .*T /],
   ['temperature', / (?:left|forgot|sat|sitting|been|out) .*(?:bag|van|car|counter|sun|trunk|bus|out) .*Z /],
   ['temperature', / (?:been|left|forgot) .*(?:Z|N hours) /],

@@ -12,18 +12,22 @@ const SHORTEST = 4;
  * A corrector over a vocabulary: two neighbours in the wrong order, else a word of danger that sounds the same, else the nearest word within one edit (two from
  * seven letters), same first letter. The index is built at the first unknown word and answers are remembered.
  */
-export function createCorrector(known: ReadonlySet<string>, targets: readonly string[]): Corrector {
+export function createCorrector(
+  known: ReadonlySet<string>,
+  targets: readonly string[],
+  shortest = SHORTEST,
+): Corrector {
   const remembered = new Map<string, string>();
   let index: MiniSearch<{ id: string }> | undefined;
 
   const nearest = (word: string): string | undefined => {
     if (!index) {
       index = new MiniSearch({ fields: ['id'] });
-      index.addAll([...new Set(targets)].filter((target) => target.length >= SHORTEST).map((id) => ({ id })));
+      index.addAll([...new Set(targets)].filter((target) => target.length >= shortest).map((id) => ({ id })));
     }
     const edits = word.length < 7 ? 1 : 2;
     const found = index.search(word, { fuzzy: edits, prefix: false });
-    const isNear = (id: string) => id[0] === word[0] && (word.length > SHORTEST || id.at(-1) === word.at(-1));
+    const isNear = (id: string) => id[0] === word[0] && (word.length > shortest || id.at(-1) === word.at(-1));
     return found.find((hit) => isNear(hit.id))?.id;
   };
 
@@ -33,7 +37,7 @@ export function createCorrector(known: ReadonlySet<string>, targets: readonly st
     const right =
       swapped(word, known) ??
       urgentBySound(word) ??
-      (word.length >= SHORTEST && word.length < 20 ? nearest(word) : undefined) ??
+      (word.length >= shortest && word.length < 20 ? nearest(word) : undefined) ??
       word;
     if (remembered.size >= MOST_REMEMBERED) remembered.clear();
     remembered.set(word, right);

@@ -5,6 +5,7 @@
  */
 export function stem(word: string): string {
   const { length } = word;
+  if (length > 4 && word.endsWith('ie')) return `${word.slice(0, -2)}y`;
   if (length < 4 || word.charCodeAt(length - 1) !== 115) return word;
   if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;
   if (/(?:[cs]h|ss|x|o)es$/.test(word)) return word.slice(0, -2);

@@ -12,7 +12,7 @@ export interface Token {
 }
 
 const TOKEN =
-  /(\s*)(?:(https?:\/\/\S+)|([A-Za-z]{1,3}-?\d+[A-Za-z0-9-]*)|(\d{4}-\d\d-\d\d|\d{1,3}(?:,\d{3})+|\d+(?:[:./]\d+)*(?:e\d+)?|\.\d+)|([A-Za-z]+(?:'[A-Za-z]+)*)|(\S))/g;
+  /(\s*)(?:((?:https?|webcals?):\/\/\S+)|([A-Za-z]{1,3}-?\d+[A-Za-z0-9-]*)|(\d{4}-\d\d-\d\d|\d{1,3}(?:,\d{3})+|\d+(?:[:./]\d+)*(?:e\d+)?|\.\d+)|([A-Za-z]+(?:'[A-Za-z]+)*)|(\S))/g;
 
 /** Apostrophe-s words that are verbs, not owners: "what's" is read "whats". */
 const CONTRACTION = /^(what|it|he|she|who|that|there|here|how|where|when|let|everyone|someone)'s$/;

@@ -32,8 +32,18 @@ export const allergens: IntentReader = {
     'safe',
     'same',
     'label',
+    'recheck',
   ],
   rules: [
+    [
+      /^ (?:is |are |any |anything )?(?:there |with )?(?:V|A|F) (?:or (?:V|A|F) )?in (?:anything|F|L|any|the) /,
+      7,
+    ],
+    [/ anything with (?:V|A) /, 7.4],
+    [/^ A R (?:yes or no|ok|okay|yes|y n) (?:\? )?$/, 7.4],
+    [/ (?:roster|count|number) .*A /, 7],
+    [/ (?:recheck|check again) (?:[a-z]+ )?(?:R|P) /, 7.4],
+    [/ what (?:[a-z]+ )*in (?:[a-z]+ )?L .*A .*(?:have|eat) /, 8.6],
     [/ (?:V|F) in (?:the |our |your |this |these |those |my )?(?:R|P) /, 6.6],
     [/ (?:V|F|A|allergy|allergic) \? (?:R|P) (?:\? )?$/, 7],
     [/ (?:which|what|any|show|list) (?:[a-z]+ )*recipes? (?:[a-z]+ )*(?:A|V) /, 8.6],

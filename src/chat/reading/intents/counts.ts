@@ -146,7 +146,7 @@ function countReader(intent: Intent, cues: readonly string[], rules: readonly Ru
 
 function slotsOf(intent: Intent, lexed: Lexed): Slots {
   const { shape } = lexed;
-  const dated = / (?:from|made|baked) (?:[a-z]+ )?W /.test(shape);
+  const dated = / (?:from|made|baked) (?:[a-z]+ )?W | W (?:R|P) /.test(shape);
   const count = quantity(lexed);
   return {
     ...(count.quantity === undefined && / (?:all|everything|the rest|whole batch) /.test(shape)

@@ -54,7 +54,13 @@ export function gameTimes(lexed: Lexed): Slots {
   );
   const was = whenText(momentsOf(seen.slice(0, Math.max(0, pivot)).filter(isStart)));
   const starts = withBareHour(lexed, momentsOf(seen.slice(pivot + 1).filter(isStart)), departure);
-  const text = whenText(starts);
+  const wasDay = momentsOf(seen.slice(0, Math.max(0, pivot)).filter(isStart)).find(
+    ({ day }) => day !== undefined,
+  );
+  const isBareTime =
+    starts.length > 0 && starts.every(({ day, offset }) => day === undefined && offset === undefined);
+  // "Friday game pushed to 8pm": it stays on Friday.
+  const text = whenText(isBareTime && wasDay?.day !== undefined ? [{ day: wasDay.day }, ...starts] : starts);
   return {
     ...(text === undefined ? {} : { when: text }),
     ...(starts.some((moment) => moment.unsure) ? { time_unsure: true } : {}),

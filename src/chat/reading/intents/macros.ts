@@ -35,6 +35,8 @@ export const macros: IntentReader = {
     [/ M (?:and M )*(?:in|per|of|for|on) /, 6.2],
     [/ M \? /, 5],
     [/ compare /, 6.5],
+    [/ (?:how much|how many) M (?:is |are )?in (?:a |an |one )?N (?:P|R) /, 8.6],
+    [/ (?:R|P) (?:vs|versus|or) (?:the )?(?:R|P) (?:[a-z]+ )*M /, 7.5],
     // A recipe pasted behind the word: whatever its lines sound like, its figures are asked for.
     [/^ (?:macros?|nutrition) .*(?:Q|N) .*(?:Q|N) .*(?:Q|N) /, 12],
     [/ (?:more|most|less|higher|lower|highest|lowest) M .*(?:R|F|P) /, 6],
@@ -81,7 +83,7 @@ function subject(lexed: Lexed): Slots {
 }
 
 function per(lexed: Lexed): Slots {
-  const covered = find(lexed, / (?:per|each|every|a) (?:P|Q|R|batch|recipe|slab|person|N U|N g) /);
+  const covered = find(lexed, / (?:per|each|every|a|whole) (?:P|Q|R|U|batch|recipe|slab|person|N U|N g) /);
   const unit = covered?.at(-1);
   if (!unit || (covered?.[0]?.sym === 'a' && unit.sym !== 'P')) return {};
   if (unit.sym === 'Q') return { per: `${unit.value} ${unit.unit}` };
@@ -101,7 +103,8 @@ function portion(lexed: Lexed): Slots {
 }
 
 function counted(lexed: Lexed): Slots {
-  return find(lexed, / N (?:[a-z]+ )?(?:P|R) /) && !/ (?:at|into|in) N P /.test(lexed.shape)
+  return find(lexed, / N (?:[a-z]+ )?(?:P|R) /) &&
+    !/ (?:at|into|(?:cut|slice|sliced|divide) (?:[a-z]+ )?in) N P /.test(lexed.shape)
     ? quantity(lexed)
     : {};
 }

@@ -52,6 +52,7 @@ export const made: IntentReader = {
     'stored',
     'meant',
     'not',
+    'add',
   ],
   rules: [
     [/ (?:made|baked|prepped|produced|cooked|rolled|portioned|wrapped) (?:[a-z]+ ){0,4}(?:N|B) /, 7],
@@ -73,7 +74,9 @@ export const made: IntentReader = {
       / (?:actually|correction|meant|sorry|oops|wrong|typo|fix) .*N (?:[a-zRP]+ )*(?:not|instead of|rather than) (?:[a-z]+ )?N /,
       9,
     ],
-    [/ N not N /, 7.5],
+    [/^ (?!.*(?:cut|slice|divide) ).* N not N /, 7.5],
+    [/^ add N R (?:to|in) (?:the )?L /, 7.5],
+    [/ N (?:R|P) (?:are |is )(?:wrapped|portioned|packed) /, 7],
     [/^ (?:actually|correction|sorry|oops|i meant|no) (?:[a-z]+ ){0,4}N /, 7],
     [/ (?:correction|correct) /, 6],
     [/ (?:took|take|taken|pulled) out (?:N|all) .*(?:of|from) (?:[a-z]+ )?L /, 8.2],

@@ -111,7 +111,9 @@ export const stock: IntentReader = {
   ],
   slots(lexed) {
     const asked = ask(lexed);
-    const made = / (?:made|from|baked) (?:[a-z]+ )?W /.test(lexed.shape) || asked.ask === 'batch_info';
+    const made =
+      / (?:made|from|baked) (?:[a-z]+ )?W | W (?:batch of )?(?:R|P) /.test(lexed.shape) ||
+      asked.ask === 'batch_info';
     return {
       ...dishMeant(lexed),
       ...batch(lexed),

@@ -27,6 +27,7 @@ export const swap: IntentReader = {
     'version',
   ],
   rules: [
+    [/^ (?:is |can |use )?F for (?:[a-z]+ )?F (?:ok |okay |fine |good |same amount |works? )?\?? ?$/, 7.2],
     [/ F (?:[a-z]+ )*(?:into|in|to|for) (?:[a-z]+ )?(?:R|P) instead of /, 9.6],
     [/ use F (?:and )?not F /, 9],
     [/ in lieu of /, 8.5],
@@ -115,6 +116,8 @@ function pair(lexed: Lexed): Slots {
       / (?:sub|subs|subbing|substitute|use|using) (?:[a-z]+ )?(?:F|Y) (?:[a-z]+ )?(?:for|instead of|in place of) (?:[a-z]+ )?(?:F|M|Y) /,
     );
   if (newOld) return both(newOld, 'newOld');
+  const bare = find(lexed, /^ (?:is |can |use )?F for (?:[a-z]+ )?F /);
+  if (bare) return both(bare, 'newOld');
   const oldNew = find(
     lexed,
     / (?:swap|replace|switch|trade|sub|substitute|change|swapping|replacing) (?:[a-z]+ ){0,2}(?:Q )?(?:of )?(?:F|M|Y|A) (?:out )?(?:with|for|to|by|into) (?:[a-z]+ )?(?:Q )?(?:F|Y) /,

@@ -12,6 +12,9 @@ export const temperature: IntentReader = {
   cues: [
     'T',
     'L',
+    'holding',
+    'held',
+    'too',
     'temp',
     'temperature',
     'temps',
@@ -39,6 +42,8 @@ export const temperature: IntentReader = {
     'reading',
   ],
   rules: [
+    [/ (?:R|F|P) (?:is |are )?(?:holding|held|hot holding) (?:at )?N /, 8.3],
+    [/ is N too (?:warm|cold|hot) /, 8.5],
     [
       / (?:L|it|R|F|P) (?:[a-z]+ ){0,5}(?:is|its|was|at|reads|reading|says|shows|hit|reached|holding) (?:at |about |around )?N (?:now |right now |in there |inside |rn |deg |again )*$/,
       8.3,

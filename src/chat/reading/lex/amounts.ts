@@ -74,7 +74,7 @@ const FOLLOWS_NUMBER: ReadonlySet<string> = new Set([
   ...'degree degrees deg degs f c t l g fahrenheit farenheit celsius celcius centigrade dollar dollars buck bucks usd cent cents percent'.split(
     ' ',
   ),
-  ...'batch batches recipes'.split(' '),
+  ...'batch batches recipe recipes'.split(' '),
   ...DURATION_UNITS.keys(),
   ...Object.values(UNIT_SPELLINGS)
     .flatMap((row) => row.split(', '))
@@ -107,16 +107,28 @@ function wordUnitAt(line: Line, i: number, count: Count): Found | undefined {
     const value = ((count.value ?? 0) + (half === undefined ? 0 : 0.5)) * minutes;
     return found(line, i, { ...count, value }, 'Z', half ?? count.next + 1, { unit: word });
   }
-  if (/^(batch|batches|recipes)$/.test(word)) return found(line, i, count, 'B', skipOf(line, count.next + 1));
+  if (/^(batch|batches|recipes)$/.test(word) || (word === 'recipe' && (count.value ?? 1) < 1))
+    return found(line, i, count, 'B', skipOf(line, count.next + 1));
   const unit = unitAt(line, count.next, raw);
-  return unit && found(line, i, count, 'Q', unit.next, { unit: unit.id });
+  if (!unit) return undefined;
+  const half = halfMore(line, unit.next);
+  const value = half === undefined ? count : { ...count, value: (count.value ?? 0) + 0.5 };
+  return found(line, i, value, 'Q', half ?? unit.next, { unit: unit.id });
 }
 
 /** "an hour and a half": where it ends. */
-const andAHalf = (line: Line, i: number): number | undefined =>
-  wordAt(line, i) === 'and' && wordAt(line, i + 1) === 'a' && wordAt(line, i + 2) === 'half'
-    ? i + 3
-    : undefined;
+/** "a cup and a half of oats", but "a cup and half a teaspoon" is two amounts. */
+function halfMore(line: Line, i: number): number | undefined {
+  const end = andAHalf(line, i);
+  if (end === undefined || wordAt(line, end) === 'a') return undefined;
+  return unitAt(line, end, line.tokens[end]?.raw ?? '') ? undefined : end;
+}
+
+function andAHalf(line: Line, i: number): number | undefined {
+  if (wordAt(line, i) !== 'and') return undefined;
+  const at = wordAt(line, i + 1) === 'a' ? i + 2 : i + 1;
+  return wordAt(line, at) === 'half' ? at + 1 : undefined;
+}
 
 const skipOf = (line: Line, i: number): number => (wordAt(line, i) === 'of' ? i + 1 : i);
 

@@ -172,7 +172,17 @@ function factorAt(line: Line, i: number): Found | undefined {
       ? { atom: { sym: 'B', ...spanText(line, i, i + 2), value }, next: i + 2 }
       : undefined;
   }
-  return partBatchAt(line, i, word);
+  return batchAndAHalfAt(line, i, word) ?? partBatchAt(line, i, word);
+}
+
+/** "a batch and a half of oat bars". */
+function batchAndAHalfAt(line: Line, i: number, word: string): Found | undefined {
+  const at = word === 'a' || word === 'one' || word === '1' ? i + 1 : i;
+  if (!/^(?:batch|recipe)$/.test(wordAt(line, at)) || wordAt(line, at + 1) !== 'and') return undefined;
+  const half = wordAt(line, at + 2) === 'a' ? at + 3 : at + 2;
+  if (wordAt(line, half) !== 'half') return undefined;
+  const next = wordAt(line, half + 1) === 'of' ? half + 2 : half + 1;
+  return { atom: { sym: 'B', ...spanText(line, i, half + 1), value: 1.5 }, next };
 }
 
 function partBatchAt(line: Line, i: number, word: string): Found | undefined {

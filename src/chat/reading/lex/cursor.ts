@@ -2,6 +2,8 @@ import type { Atom } from '../atoms.ts';
 import { stem } from '../stem.ts';
 import type { Token } from '../tokens.ts';
 import type { Phrase, Vocabulary } from '../vocabulary.ts';
+import { toldVerb } from './told-verb.ts';
+import { digitsAsWords, isKnown, unglued } from './typed-words.ts';
 
 /** The tokens of one message and what they are looked up in. */
 export interface Line {
@@ -22,15 +24,16 @@ export interface Found {
 
 /** Tokens ready to be read: spelling put right, hyphens inside words gone. */
 export function lineOf(all: readonly Token[], vocabulary: Vocabulary, nowMs: number, timeZone: string): Line {
-  const tokens = all.filter((token, i) => !(token.raw === '-' && joinsWords(all[i - 1], token, all[i + 1])));
+  const joined = all.filter((token, i) => !(token.raw === '-' && joinsWords(all[i - 1], token, all[i + 1])));
+  const tokens = unglued(joined, vocabulary);
   tokens.forEach((token, i) => {
     if (isBefore(tokens, i)) Object.assign(token, { kind: 'word', typed: 'before', word: 'before' });
   });
-  for (const token of tokens) {
-    if (token.kind !== 'word' || vocabulary.known.has(token.word) || vocabulary.known.has(stem(token.word)))
-      continue;
-    token.word = vocabulary.correct(token.word);
-  }
+  digitsAsWords(tokens, vocabulary);
+  tokens.forEach((token, i) => {
+    if (token.kind !== 'word' || isKnown(token.word, vocabulary)) return;
+    token.word = toldVerb(tokens, i) ?? vocabulary.correct(token.word);
+  });
   return { tokens, forms: tokens.map((token) => stem(token.word)), vocabulary, nowMs, timeZone };
 }
 

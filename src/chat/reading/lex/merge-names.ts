@@ -1,4 +1,6 @@
 import type { Atom } from '../atoms.ts';
+import { stem } from '../stem.ts';
+import { DISH_NOUNS } from '../vocabulary/things.ts';
 import type { Vocabulary } from '../vocabulary.ts';
 
 const NO_DISH = new Set(['person', 'serving', 'piece', 'snack']);
@@ -14,14 +16,49 @@ const NAMING: ReadonlySet<string> = new Set(
 /** "oat bars", "moon bars", "banana walnut muffins": a food or a strange word before a piece names a recipe. */
 export function mergeNames(atoms: Atom[], vocabulary: Vocabulary): Atom[] {
   const merged: Atom[] = [];
-  for (const atom of atoms) {
-    if (atom.sym === 'P' && !NO_DISH.has(atom.unit ?? '')) merged.push(named(merged, atom, vocabulary));
+  for (let i = 0; i < atoms.length; i++) {
+    const atom = atoms[i] as Atom;
+    const turned = turnedName(atoms, i, vocabulary);
+    if (turned) {
+      merged.push(turned);
+      i += 2;
+    } else if (atom.sym === 'P' && !NO_DISH.has(atom.unit ?? ''))
+      merged.push(named(merged, atom, vocabulary));
+    else if (isDishNoun(atom)) merged.push(dishNamed(merged, atom, vocabulary));
     else if (isOnes(atom) && merged.at(-1)?.sym === 'F') merged.push(...onesNamed(merged, atom, vocabulary));
     else if (atom.sym === 'R' && atom.id === undefined)
       merged.push({ ...atom, id: vocabulary.resolveRecipe(atom.word) });
     else merged.push(atom);
   }
   return merged;
+}
+
+/** "bars of cherry", "bites of cocoa": a dish of the kitchen said the other way round. */
+function turnedName(atoms: readonly Atom[], i: number, vocabulary: Vocabulary): Atom | undefined {
+  const [piece, of, food] = atoms.slice(i, i + 3);
+  if (piece?.sym !== 'P' || of?.sym !== 'of' || food?.sym !== 'F') return undefined;
+  const id = vocabulary.resolveRecipe(`${food.word} ${piece.word}`);
+  if (id === undefined) return undefined;
+  return {
+    sym: 'R',
+    text: `${piece.text} of ${food.text}`,
+    word: `${food.word} ${piece.word}`,
+    unit: piece.unit,
+    id,
+  };
+}
+
+const isDishNoun = ({ sym, word }: Atom): boolean =>
+  DISH_NOUNS.has(stem(word)) && (sym === word || sym === 'F');
+
+/** "banana bread", "kale chips": foods before the last word of a dish's name. Alone, toast is only a food. */
+function dishNamed(before: Atom[], noun: Atom, vocabulary: Vocabulary): Atom {
+  const piece: Atom = { sym: 'P', text: noun.text, word: noun.word };
+  const dish = named(before, piece, vocabulary);
+  if (dish !== piece) return { ...dish, id: vocabulary.resolveRecipe(dish.word) };
+  return noun.sym === 'F' || /^(?:bowl|chip|crisp|cluster|tart|dip|slider|cake|pie)s?$/.test(noun.word)
+    ? noun
+    : { ...noun, sym: 'R', id: vocabulary.resolveRecipe(noun.word) };
 }
 
 const isOnes = ({ sym }: Atom): boolean => sym === 'ones' || sym === 'one';

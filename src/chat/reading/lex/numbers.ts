@@ -22,10 +22,23 @@ export function countAt(line: Line, i: number): Count | undefined {
 function oneCountAt(line: Line, i: number): Count | undefined {
   const token = line.tokens[i];
   if (!token) return undefined;
-  if (token.kind === 'number') return times(line, digitsAt(line, i));
+  if (token.kind === 'number') return times(line, withPart(line, digitsAt(line, i)));
   if (token.kind === 'sign') return negativeAt(line, i);
   if (token.kind !== 'word') return undefined;
-  return times(line, wordsAt(line, i));
+  return times(line, withPart(line, wordsAt(line, i)));
+}
+
+/** "two and a half", "1 and a half", "one and 1/2": a whole number with a part said after it. */
+function withPart(line: Line, count: Count | undefined): Count | undefined {
+  if (count?.value === undefined || !Number.isInteger(count.value) || count.value > 99) return count;
+  if (wordAt(line, count.next) !== 'and' || MULTIPLES.has(wordAt(line, count.next - 1))) return count;
+  const mixedPart = mixed(line, count.value, count.next);
+  if (mixedPart) return mixedPart;
+  const at = wordAt(line, count.next + 1) === 'a' ? count.next + 2 : count.next + 1;
+  const part = PARTS.get(wordAt(line, at));
+  return part === undefined || wordAt(line, at + 1) === 'a'
+    ? count
+    : { value: count.value + part, next: at + 1 };
 }
 
 function digitsAt(line: Line, i: number): Count | undefined {
@@ -65,7 +78,7 @@ function negativeAt(line: Line, i: number): Count | undefined {
   return found?.value === undefined ? found : { value: -found.value, next: found.next };
 }
 
-/** "forty", "twenty four", "a dozen", "two dozen", "half", "a couple of". */
+/** "forty", "twenty four", "one twenty", "a dozen", "two dozen", "half", "a couple of". */
 function wordsAt(line: Line, i: number): Count | undefined {
   const word = wordAt(line, i);
   if (word === 'a' || word === 'an') return articleAt(line, i);
@@ -76,13 +89,13 @@ function wordsAt(line: Line, i: number): Count | undefined {
   if (whole === 1 && !countable(line, i + 1)) return undefined;
   const unit = NUMBER_WORDS.get(wordAt(line, i + 1));
   if (whole >= 20 && unit !== undefined && unit > 0 && unit < 10) return { value: whole + unit, next: i + 2 };
-  if (wordAt(line, i + 1) === 'and') {
-    const half = wordAt(line, i + 2) === 'a' ? i + 3 : i + 2;
-    const part = PARTS.get(wordAt(line, half));
-    if (part !== undefined) return { value: whole + part, next: half + 1 };
-  }
+  const hundreds = whole > 0 && whole < 10 && (unit ?? 0) >= 10 ? belowHundred(line, i + 1) : undefined;
+  if (hundreds) return { value: whole * 100 + hundreds.value, next: hundreds.next };
   return { value: whole, next: i + 1 };
 }
+
+/** "two dozen and 3 cups": the second number counts something else. */
+const isOfThing = (line: Line, i: number): boolean => phraseAt(line, i)?.phrase.meaning.sym === 'U';
 
 const skipOf = (line: Line, i: number): number => (wordAt(line, i) === 'of' ? i + 1 : i);
 
@@ -107,16 +120,42 @@ const countable = (line: Line, i: number): boolean => {
   const sym = phraseAt(line, i)?.phrase.meaning.sym;
   return (
     (sym !== undefined && 'UPRFAB'.includes(sym)) ||
-    /^(batch|no|dozen|is|are|hundred|and)/.test(wordAt(line, i))
+    /^(batch|no|dozen|doz|dz|is|are|hundred|thousand|and)/.test(wordAt(line, i)) ||
+    (NUMBER_WORDS.get(wordAt(line, i)) ?? 0) >= 10
   );
 };
 
 function times(line: Line, count: Count | undefined): Count | undefined {
   if (count?.value === undefined) return count;
   const multiple = MULTIPLES.get(wordAt(line, count.next));
-  return multiple === undefined
-    ? count
-    : { value: count.value * multiple, next: skipOf(line, count.next + 1) };
+  if (multiple === undefined) return rest(line, count, wordAt(line, count.next - 1));
+  const many = { value: count.value * multiple, next: skipOf(line, count.next + 1) };
+  return rest(line, many, wordAt(line, count.next));
+}
+
+/** What follows a multiple: "a dozen and a half", "one hundred twenty", "a hundred and fifty". */
+function rest(line: Line, count: Count, said: string): Count {
+  const multiple = MULTIPLES.get(said);
+  if (multiple === undefined || count.value === undefined) return count;
+  const and = wordAt(line, count.next) === 'and';
+  const at = and ? count.next + 1 : count.next;
+  const part = PARTS.get(wordAt(line, wordAt(line, at) === 'a' ? at + 1 : at));
+  if (and && part !== undefined)
+    return { value: count.value + part * multiple, next: wordAt(line, at) === 'a' ? at + 2 : at + 1 };
+  const more = multiple < 100 && !and ? undefined : belowHundred(line, at);
+  return more === undefined ? count : { value: count.value + more.value, next: more.next };
+}
+
+/** "twenty", "twenty five", "3": what is added to dozens and hundreds. */
+function belowHundred(line: Line, i: number): { value: number; next: number } | undefined {
+  const digits = /^\d{1,2}$/.exec(line.tokens[i]?.raw ?? '')?.[0];
+  if (digits !== undefined)
+    return isOfThing(line, i + 1) ? undefined : { value: Number(digits), next: i + 1 };
+  const tens = NUMBER_WORDS.get(wordAt(line, i));
+  if (tens === undefined) return undefined;
+  const unit = NUMBER_WORDS.get(wordAt(line, i + 1));
+  const isBoth = tens >= 20 && unit !== undefined && unit > 0 && unit < 10;
+  return isBoth ? { value: tens + unit, next: i + 2 } : { value: tens, next: i + 1 };
 }
 
 /** "2-3", "20 to 24 g". */

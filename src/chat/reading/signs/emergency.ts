@@ -14,7 +14,7 @@ import { SEIZURE } from './emergency/seizure.ts';
 import { SELF_HARM } from './emergency/self-harm.ts';
 import { SEVERE_INJURY } from './emergency/severe-injury.ts';
 import { STROKE } from './emergency/stroke.ts';
-import { withoutIdioms } from './idioms.ts';
+import { HABIT, withoutIdioms } from './idioms.ts';
 
 /** What somebody in danger writes, or somebody beside them. The first topic that fits is named. */
 const TOPICS: readonly (readonly [topic: string, signs: readonly RegExp[]])[] = [
@@ -37,7 +37,7 @@ const TOPICS: readonly (readonly [topic: string, signs: readonly RegExp[]])[] = 
 /** The kind of emergency that is told of, if any. Wins over every other reading and errs toward an emergency. */
 export function emergencyTopic({ said }: Lexed): string | undefined {
   if (isCalm(said)) return undefined;
-  const plain = withoutIdioms(said);
+  const plain = withoutIdioms(said).replace(HABIT, ' ; ');
   return TOPICS.find(([, signs]) => signs.some((sign) => sign.test(plain)))?.[0];
 }
 

@@ -17,6 +17,8 @@ const IDIOMS: readonly RegExp[] = [
   / chok(?:e|ing) hazards? | chok(?:e|ed|ing) (?:it |them )?down | chok(?:e|ing) (?:up|artists?) (?:in|at|on) /g,
   / chok(?:e|ed|ing) (?:in|at|on|away|under) (?:the )?(?:game|free throws?|fourth|4th|final|finals|penalty|penalties|big|clutch|lead|pressure|last|end|second half|playoffs?|series|ninth) /g,
   / drown\w* in (?!(?:the |a )?(?:pool|lake|water|river|ocean|sea|tub|bath|ice bath|cold tub))| drown\w* (?:the|it|them|those|these) /g,
+  // Handed round, not fallen down: what is passed out is food.
+  / pass(?:ed|es|ing)? out (?:(?:the|some|all|our|my|these|those|more|extra|leftover|last|of|a|an|dozen|about|like|\d+|twenty|thirty|forty|fifty) ){1,4}(?:(?!after|from|when|while|before|during|on|in|at|because|near|by|eating|holding|minutes?|mins?|times?|hours?|seconds?|ago|and|with)[a-z]+ ){0,2}(?:bars?|bites?|muffins?|rolls?|wraps?|parfaits?|smoothies?|snacks?|cookies|squares?|sandwiches|bags?|packs?|cups?|shakes?|granola|trail mix|oats) /g,
   // A season, a crowd or an appetite.
   / (?:team|offense|defense|squad|bats|pitcher|shooter|striker|lineup|girls|guys|boys|he|she|we|they|hes|shes|theyre|were|im|season|practice|kitchen crew|interns?|everyone|herons) (?:is |are |was |were |been |just |so |really |absolutely |literally |straight |totally )*on fire (?=this|lately|lol|haha|from|all season|all year|all week|recently|rn lol|at the plate|tonight lol|last|shooting|right now lol|out there|since|in the standings|with)/g,
   / on fire (?:this|last) (?:season|week|year|month|series|weekend|tournament|stretch) | on fire (?:lately|lol|haha|from three|at the plate|all season|all year|recently) /g,
@@ -54,3 +56,7 @@ export function withoutIdioms(said: string): string {
   for (const idiom of IDIOMS) plain = plain.replace(idiom, ' ; ');
   return plain;
 }
+
+/** A habit somebody asks about, with nothing going on now: no emergency, and a question for a clinician. */
+export const HABIT =
+  / (?:lips?|mouth|tongue|throat) (?:gets?|feels?|goes|is|are|always gets?) (?:a (?:bit|little) |kinda |so |really )?(?:itchy|tingly|scratchy) (?:every ?time|everytime|whenever|each time|any ?time) (?!.* (?:now|just|help|swell\w*|swollen|breath\w*|tight\w*|clos\w*|hives|wheez\w*) )/g;

@@ -11,9 +11,13 @@ export const numberOf = (atom: Atom): SlotValue =>
 export function quantity(lexed: Lexed): Slots {
   const at = quantityIndex(lexed.seen);
   const atom = lexed.seen[at];
-  if (!atom) return {};
+  if (!atom || isHalfUnderstood(lexed.seen, at)) return {};
   return { quantity: numberOf(atom), ...most('quantity_max', atom), ...unitAfter(lexed.seen, at) };
 }
+
+/** "40 10 bars": two numbers side by side are no number anybody can be sure of, so it is asked for. */
+const isHalfUnderstood = (seen: readonly Atom[], at: number): boolean =>
+  seen[at - 1]?.sym === 'N' || seen[at + 1]?.sym === 'N';
 
 const most = (name: string, atom: Atom): Slots => (atom.most === undefined ? {} : { [name]: atom.most });
 

@@ -9,7 +9,7 @@ import { CUE_WORDS } from './cue-words.ts';
 import { DAY_WORDS, DURATION_UNITS, MONTHS } from './days.ts';
 import { ALLERGEN_NOUNS, NEED_PHRASES, NOT_FOODS } from './needs.ts';
 import { FACTOR_WORDS, MULTIPLES, NUMBER_WORDS, PARTS } from './numbers.ts';
-import { DISHES, FOODS, LOCATIONS, PANS, PIECES, SPORTS, SUPPLEMENTS } from './things.ts';
+import { DISH_NOUNS, DISHES, FOODS, LOCATIONS, PANS, PIECES, SPORTS, SUPPLEMENTS } from './things.ts';
 import { UNIT_SPELLINGS } from './units.ts';
 import { URGENT_WORDS } from './urgent-words.ts';
 
@@ -47,8 +47,10 @@ export function compileWords(book: Book): WordTable {
     ...DAY_WORDS.keys(),
     ...MONTHS,
     ...DURATION_UNITS.keys(),
+    ...DISH_NOUNS,
   ])
     known.add(word);
+  for (const noun of DISH_NOUNS) known.add(stem(noun));
   for (const table of [NUMBER_WORDS, MULTIPLES, PARTS, FACTOR_WORDS])
     for (const word of table.keys()) known.add(word);
   return { phrases: [...phrases], known: [...known], targets: [...targets] };

@@ -31,6 +31,14 @@ export const DISHES =
   fruit smoothie, protein shake, breakfast burrito, turkey roll, egg sandwich, crispy rice treat, pb bar, peanut butter bar,
   protein pancake, rice bar, no bake bar, no bake bite, fruit leather, energy bar, fig bar, oatmeal cup, bircher, muesli cup`);
 
+/** Last words of dishes' names, known even when this kitchen makes none: "blueberry scones", "kale chips". */
+export const DISH_NOUNS: ReadonlySet<string> = new Set(
+  list(`scone, brownie, cupcake, pancake, waffle, biscuit, cake, loaf, pudding, casserole, frittata, quiche, burrito,
+  quesadilla, taco, pizza, lasagna, soup, stew, chili, curry, salad, stir fry, bowl, dip, crisp, cobbler, pie, tart, donut,
+  doughnut, croissant, omelette, omelet, scramble, slider, burger, kebab, skewer, fritter, flapjack, truffle, cluster, popsicle,
+  milkshake, latte, lemonade, blondie, macaroon, crumble, toast, bagel, nugget, meatball, chip`),
+);
+
 /** Foods by their everyday names; a kitchen's own names and ids come before these. */
 export const FOODS =
   list(`oat, rolled oat, quick oat, oatmeal, old fashioned oat, steel cut oat, oat bran, oat flour,
@@ -51,7 +59,15 @@ export const FOODS =
   rice, brown rice, quinoa, puffed rice, crispy rice, rice cereal, cereal, cornflake, granola cereal, pasta, potato,
   sweet potato, carrot, spinach, tomato, cucumber, celery, pepper, onion, broccoli, hummus, bean, black bean, chickpea,
   lentil, tofu, edamame, turkey, chicken, ham, bacon, beef, tuna, salmon, shrimp, jerky, water, coffee, tea, juice,
-  ice, matcha, ginger, turmeric, nutmeg, popcorn, m&m, marshmallow, wheat germ, wheat bran, bran, dried fruit, fruit`);
+  ice, matcha, ginger, turmeric, nutmeg, popcorn, m&m, marshmallow, wheat germ, wheat bran, bran, dried fruit, fruit,
+  sour cream, heavy cream, whipped cream, cow milk, cows milk, regular milk, dairy milk, goat milk, hemp milk, cashew milk,
+  evaporated milk, condensed milk, plain yogurt, vanilla yogurt, soy yogurt, coconut yogurt, ricotta, feta, parmesan, shortening,
+  coconut sugar, stevia, splenda, cane sugar, powdered sugar, date syrup, corn starch, cornstarch, cornmeal, arrowroot, xanthan gum,
+  oat flour, rice flour, whole wheat flour, flax egg, chia egg, nutritional yeast, tempeh, seitan, kale, lettuce, romaine, zucchini,
+  squash, pumpkin, pumpkin puree, corn, pea, green bean, kidney bean, mushroom, garlic, cilantro, basil, parsley, salsa, guacamole,
+  mustard, mayo, ketchup, vinegar, soy sauce, ranch, noodle, spaghetti, couscous, farro, barley, rye, pistachio butter,
+  almond extract, blackberry, nectarine, plum, watermelon, cantaloupe, grapefruit, papaya, cauliflower, asparagus, beet,
+  pork, sausage, pepperoni, steak, ground beef, lamb, cod, tilapia, crab, protein granola, wheat bread, english muffin`);
 
 /** What is taken beside food. Values are how the slot names it. */
 export const SUPPLEMENTS: Readonly<Record<string, readonly string[]>> = {

@@ -1,6 +1,8 @@
 import { near } from '../near.ts';
 
 export const DIAGNOSIS: readonly RegExp[] = [
+  / (?:lips?|mouth|tongue|throat|skin|face|ears?) (?:[a-z]+ ){0,4}(?:itch\w*|tingl\w*|scratchy|red|rash) (?:every ?time|everytime|whenever|each time|any ?time) /,
+  / (?:is (?:it|this|that)|do i have|could (?:it|this) be|am i|might i have) (?:an? |really )?(?:allergy|allergic|intoleran\w*) (?:or|$)/,
   / (?:have|has|had|got|getting|catch|caught|with|fighting) (?:a |the |this )?(?:bad |nasty )?(?:cold|flu|fever|virus|bug|covid|mono|strep|sore throat|cough) (?!brew|water|milk|storage|bars?|cuts?|room|oats)/,
   / (?:heart|pulse) (?:[a-z]+ ){0,3}(?:rate|racing|weird|flutter\w*|skipp\w*|palpitat\w*|pound\w*|slow|irregular|fast)| palpitations /,
   / (?:diabet\w*|insulin|blood sugars?|glucose monitor|hypoglyc\w*|hyperglyc\w*|prediabet\w*|type [12]|cgm) (?!friendly recipe)/,

@@ -10,7 +10,7 @@ export const DOSING: readonly RegExp[] = [
   / (?:birth control|contracepti\w*|iud|the pill|plan b) /,
   / (?:ibuprofen|advil|motrin|tylenol|acetaminophen|paracetamol|aspirin|naproxen|aleve|antibiotics?|antidepress\w*|ssri|prozac|zoloft|lexapro|adderall|vyvanse|ritalin|concerta|accutane|isotretinoin|prednis\w*|cortisone|steroids?|painkillers?|warfarin|blood thinners?|statins?|metformin|albuterol|inhaler|allergy (?:pills?|meds?)|antihistamin\w*|benadryl|claritin|zyrtec|medications?|medicines?|meds|prescri\w*|muscle relax\w*|sleeping pills?|opioids?|codeine|amoxicillin|doxycycline|levothyroxine|lithium|pepto|imodium|antacids?|omeprazole) /,
   new RegExp(
-    ` (?:how much|how many|how often|what amount|what dose|whats the dose|mg of|grams of|when should i|how long should i|what time should i) (?:[a-z]+ ){0,4}${DOSED} (?:[a-z]+ ){0,2}(?:should|do|can|to|must|i|we|per|a|for|daily|every|take|is (?:safe|too|right|good)|does an?) (?!limit|have|contain|legal|banned)`,
+    ` (?:how much|how many|how often|what amount|what dose|whats the dose|mg of|grams of|when should i|how long should i|what time should i) (?:[a-z]+ ){0,4}${DOSED} (?:[a-z]+ ){0,2}(?:should|do|can|to|must|i|we|per|a|for|daily|every|take|is (?:safe|right|good)|does an?) (?!limit|have|contain|legal|banned)`,
   ),
   new RegExp(
     ` (?:how much|how many|how often|when) (?:should|do|can|must|to|does) (?:[a-z]+ ){0,3}(?:take|use|load|dose) (?:[a-z]+ ){0,3}${DOSED} `,

@@ -1,6 +1,8 @@
 import { near } from '../near.ts';
 
 export const WEIGHT_LOSS: readonly RegExp[] = [
+  / (?:lowest|fewest|least|minimum|bare minimum|min) (?:number of |amount of )?(?:calories|kcals?|cals?|food|carbs) (?:[a-z]+ ){0,3}(?:i|he|she|we|my|to eat|and still|per day|a day) /,
+  / (?:shred|shredding|torch|melt|drop|lose|burn) (?:[a-z]+ ){0,2}(?:fat|bodyfat|weight|belly) /,
   / (?:good|best|normal|right|proper|correct|average) (?:body ?)?weight (?:for (?:a |an |my |the )?(?:[a-z]+ )?(?:runner|swimmer|rower|wrestler|gymnast|cyclist|player|athlete|height|position|sport|me|girl|guy|person|age)|to (?:race|compete|play)) /,
   / (?:i|me|he|she|to|can|we) (?:[a-z]+ ){0,3}(?:get|cut|drop|go|be|come) (?:back )?down to \d{2,3} (?!bars?|bites?|pieces|g |f |degrees|people|muffins)/,
   / los(?:e|ing|es|t) (?:[a-z0-9]+ ){0,4}(?:weight|lbs?|pounds?|kgs?|kilos?|fat|body ?fat|belly|stone|inches|size) /,
