@@ -8,6 +8,7 @@ import { COMMANDS } from './commands/index.ts';
 import { type ConversationMemory, createConversationMemory } from './conversation.ts';
 import type { Forms } from './forms/desk.ts';
 import type { Homes } from './home/home.ts';
+import { notAllowed } from './not-allowed.ts';
 import { read } from './reading/read.ts';
 import type { Request } from './request.ts';
 import type { Intent, Reading, Slots } from './slots.ts';
@@ -61,11 +62,7 @@ export function createChat(
       const command = byIntent.get(reading.intent);
       if (!command) throw new Problem('not_understood', 'I did not understand that.', 'Type "help".');
       if (!command.roles.includes(request.asker.role)) {
-        throw new Problem(
-          'not_allowed',
-          'That is for kitchen staff.',
-          'Ask your dietitian or the kitchen staff.',
-        );
+        throw notAllowed(request.asker.role);
       }
       const { answer, conversation: next } = await command.answers({
         slots: reading.slots,

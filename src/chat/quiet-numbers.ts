@@ -9,9 +9,11 @@ const isKitchen = ({ asker }: Request): boolean => KITCHEN_ROLES.includes(asker.
 /**
  * Whether an answer to this request may hold calories. The kitchen's people see them where they alone read along;
  * in a channel athletes read too, so there only the dietitian's setting opens them, as for an athlete anywhere.
+ * Guests of the team see none.
  */
 export const seesEnergy = (request: Request, settings: KitchenSettings): boolean =>
-  settings.caloriesForAthletes || (isKitchen(request) && request.isPrivate);
+  request.asker.role !== 'guest' &&
+  (settings.caloriesForAthletes || (isKitchen(request) && request.isPrivate));
 
 /** The nutrients that may be shown in answer to this request. */
 export const shownTo = (

@@ -1,5 +1,6 @@
 import type { KitchenHere } from '../../kitchen/settings/kitchens-here.ts';
 import type { Chat, Refusal, Reply } from '../chat.ts';
+import { notAllowed } from '../not-allowed.ts';
 import type { Request } from '../request.ts';
 import type { Faults, Form, FormId, FormPage, FormValues } from './form.ts';
 import { FORMS } from './forms.ts';
@@ -20,9 +21,8 @@ export function createForms(act: Chat['act'], here: KitchenHere): Forms {
     const form = FORMS.get(id);
     if (!form) return { error: refusal('not_found', 'There is no such form.', 'Type "help".') };
     if (form.roles.includes(request.asker.role)) return form;
-    return {
-      error: refusal('not_allowed', 'That is for kitchen staff.', 'Ask your dietitian or the kitchen staff.'),
-    };
+    const { code, message, hint } = notAllowed(request.asker.role);
+    return { error: refusal(code, message, hint) };
   };
 
   return {
