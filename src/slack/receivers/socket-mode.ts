@@ -36,6 +36,7 @@ export function createSocketModeTransport(parts: SocketModeParts): Transport {
     clientPingTimeout: PING_TIMEOUT_MS,
     installerOptions: { clientOptions: options },
   });
+  passOverBroken(receiver, () => log.warn({}, 'an envelope had a shape nobody reads'));
   let isServing = true;
   let hasSocket = false;
   const front = createFront(parts, { isServing: () => isServing, hasSocket: () => hasSocket });
@@ -77,4 +78,13 @@ export function createSocketModeTransport(parts: SocketModeParts): Transport {
       });
     },
   };
+}
+
+/** The client reads an envelope in a promise nobody waits for: one that it cannot read would end the process. */
+function passOverBroken({ client }: SocketModeReceiver, onBroken: () => void): void {
+  const readers = client.listeners('ws_message') as ((...message: unknown[]) => Promise<void>)[];
+  client.removeAllListeners('ws_message');
+  for (const read of readers) {
+    client.on('ws_message', (...message: unknown[]) => void read.apply(client, message).catch(onBroken));
+  }
 }
