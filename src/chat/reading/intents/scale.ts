@@ -97,6 +97,10 @@ export const scale: IntentReader = {
     [/ (?:need|want) enough (?:[a-z]+ )?(?:R|P) for N /, 8.6],
     [/^ cut R (?:in |into )N (?:not|instead of) N /, 8],
     [/ N X of R /, 7],
+    [
+      /^ (?:a |one |for a )?X (?:pan )?(?:of )?(?:A )?(?:R|P) (?:pls |please )?$|^ (?:R|P) (?:a |one )?X (?:pan )?(?:pls |please )?$/,
+      6.5,
+    ],
     [/ (?:what|how (?:many|much)) .*(?:make|get|do|made) .*Q (?:of )?(?:F|M) /, 8.5],
     [/ (?:only|just|got|have) (?:[a-z]+ ){0,2}Q (?:of )?(?:F|M) .*(?:how many|what can|make) /, 9],
     [/ how many (?:P|R) .*Q (?:of )?(?:F|M) /, 8.5],
