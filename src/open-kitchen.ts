@@ -16,13 +16,13 @@ const IMAGE = fileURLToPath(new URL('book.json', import.meta.url));
 export async function openKitchen(
   clock: Clock,
   ownFolder?: string,
-  memory: Pick<Kitchen, 'ledgers' | 'games' | 'reminders' | 'rosters'> = noMemory,
+  memory: Pick<Kitchen, 'ledgers' | 'games' | 'reminders' | 'rosters' | 'remembers'> = noMemory,
 ): Promise<Kitchen> {
   const { book, beside } = await openBook(
     ownFolder === undefined ? [BUILT_IN] : [BUILT_IN, ownFolder],
     IMAGE,
   );
   if (beside !== undefined) useWords(book, beside as WordTable);
-  const { ledgers, games, reminders, rosters } = memory;
-  return { book, clock, ledgers, games, reminders, rosters };
+  const { ledgers, games, reminders, rosters, remembers } = memory;
+  return { book, clock, ledgers, games, reminders, rosters, remembers };
 }

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { GameBooks } from './kitchen/games/game.ts';
 import { lazyPort } from './kitchen/lazy-port.ts';
@@ -22,6 +23,8 @@ export interface Memory {
   workspaces(tokenKeys: readonly Buffer[]): WorkspaceMemory;
   /** Whether the database answers; it is opened if it was not. */
   answers(): Promise<boolean>;
+  /** Whether a database is open or there to be opened; opens none. */
+  remembers(): boolean;
   /** Opens the database at the first call. A failure is not kept: the next call tries again. */
   database(): Promise<Database>;
   /** Closes what was opened; nothing when it never was. */
@@ -47,6 +50,7 @@ export function lazyMemory(url: string, nowMs: () => number): Memory {
     return opening;
   };
   return {
+    remembers: () => opening !== undefined || url.startsWith('postgres') || existsSync(url),
     ledgers: (workspace) =>
       lazyPort(async () => {
         const { ledgersIn } = await import('./store/ledger.ts');

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { BookProblem } from '../nutrition/book.ts';
 import { readTable, type TableRow } from '../nutrition/csv-table.ts';
-import type { Food, FoodSource, PackagePrice } from '../nutrition/food.ts';
+import type { Food, FoodSource } from '../nutrition/food.ts';
 import type { NutrientKey, Nutrients } from '../nutrition/nutrients.ts';
 import { ALLERGEN_HINT, withImplied } from './allergen-words.ts';
 import { allergenField, foodHint, judgementFields, NUTRIENT_FIELDS, roleField } from './checked-fields.ts';
@@ -60,10 +60,6 @@ const rowSchema = z.object({
   pork: yesNo,
   roles: list.pipe(z.array(roleField)).default([]),
   note: z.string().optional(),
-  price_cents: z.string().regex(/^\d+$/, 'must be whole cents').transform(Number).optional(),
-  package_g: number.optional(),
-  package_name: z.string().optional(),
-  section: z.string().optional(),
   implausible_because: z.string().optional(),
 });
 const nutrientSchema = z.object(per100g);
@@ -72,8 +68,7 @@ type Row = z.infer<typeof rowSchema>;
 
 const OPTIONAL = ['aliases', 'ndb', 'fdc_id', 'factor_protein', 'factor_fat', 'factor_carbohydrate'];
 const OPTIONAL_LATER = ['contains', 'advisory', 'roles', 'note', 'implausible_because'];
-const PRICE = ['price_cents', 'package_g', 'package_name', 'section'];
-const optional = [...OPTIONAL, ...OPTIONAL_LATER, ...PRICE, ...NUTRIENT_FIELDS.keys()];
+const optional = [...OPTIONAL, ...OPTIONAL_LATER, ...NUTRIENT_FIELDS.keys()];
 const required = Object.keys(rowSchema.shape).filter((name) => !optional.includes(name));
 
 /**
@@ -117,23 +112,21 @@ function readRow(row: TableRow, file: string, problems: BookProblem[]): ReadFood
     return undefined;
   }
   const source = sourceOf(judged.data);
-  const price = priceOf(judged.data);
-  const message = typeof source === 'string' ? source : typeof price === 'string' ? price : undefined;
-  if (typeof source === 'string' || typeof price === 'string') {
-    const field = typeof source === 'string' ? 'source' : 'price_cents';
-    problems.push({ file, line: row.line, field, message: `${field}: ${message}`, hint: hintOf([field]) });
+  if (typeof source === 'string') {
+    const field = 'source';
+    problems.push({ file, line: row.line, field, message: `${field}: ${source}`, hint: hintOf([field]) });
     return undefined;
   }
   const why = judged.data.implausible_because;
   return {
-    food: foodOf(judged.data, nutrientsOf(figures.data), source, price),
+    food: foodOf(judged.data, nutrientsOf(figures.data), source),
     file,
     line: row.line,
     ...(why === undefined ? {} : { implausibleBecause: why }),
   };
 }
 
-function foodOf(row: Row, per100g: Nutrients, source: FoodSource, price: PackagePrice | undefined): Food {
+function foodOf(row: Row, per100g: Nutrients, source: FoodSource): Food {
   const factors = {
     protein: row.factor_protein,
     fat: row.factor_fat,
@@ -160,7 +153,6 @@ function foodOf(row: Row, per100g: Nutrients, source: FoodSource, price: Package
     roles: row.roles,
     storage: row.storage,
     ...(row.note === undefined ? {} : { note: row.note }),
-    ...(price === undefined ? {} : { price }),
   };
 }
 
@@ -186,22 +178,8 @@ function sourceOf(row: Row): FoodSource | string {
   return { kind: 'usda_sr28', ndbNo: row.ndb, ...fdc, description: row.source_note };
 }
 
-function priceOf(row: Row): PackagePrice | undefined | string {
-  const price = {
-    priceCents: row.price_cents,
-    packageG: row.package_g,
-    packageName: row.package_name,
-    section: row.section,
-  };
-  if (hasAll(price)) return price.packageG > 0 ? price : 'a package weighs more than 0 g';
-  if (Object.values(price).every((value) => value === undefined)) return undefined;
-  return `a price needs all four of ${PRICE.join(', ')}`;
-}
-
 function hintOf(path: FieldPath): string {
   const column = String(path[0] ?? '');
   if (column === 'contains' || column === 'advisory') return ALLERGEN_HINT;
-  if (column === 'price_cents')
-    return 'Fill all four price columns (cents whole, package in grams), or none of them.';
   return foodHint(path);
 }

@@ -1,17 +1,19 @@
 import type { BookProblem } from '../nutrition/book.ts';
-import type { Food, Portion } from '../nutrition/food.ts';
+import type { Food, PackagePrice, Portion } from '../nutrition/food.ts';
 import { nameKey } from '../nutrition/name-key.ts';
 import type { ReadFood } from './food-table.ts';
 import type { ReadPortion } from './portion-table.ts';
+import type { ReadPrice } from './price-table.ts';
 
 /** What one folder holds. */
 export interface FoodLayer {
   readonly foods: readonly ReadFood[];
   readonly portions: readonly ReadPortion[];
+  readonly prices?: readonly ReadPrice[];
 }
 
 /**
- * Lays folders over each other, gives every food its portions, and makes each name point to one food: names and
+ * Lays folders over each other, gives every food its portions and price, and makes each name point to one food: names and
  * ids come before aliases, a later folder before an earlier one, an earlier line before a later one.
  *
  * @example
@@ -31,11 +33,14 @@ export function joinFoods(layers: readonly FoodLayer[]): {
     }
   });
   const portions = portionsByFood(layers, reads, problems);
+  const prices = pricesByFood(layers, reads, problems);
   const aliases = settleAliases([...reads.values()], problems);
   const foods = new Map<string, Food>();
   for (const [id, { food }] of reads) {
     const own = mergePortions(food.portions, portions.get(id) ?? []);
-    foods.set(id, { ...food, portions: own, aliases: aliases.get(id) ?? [] });
+    const price = prices.get(id);
+    const priced = price === undefined ? food : { ...food, price };
+    foods.set(id, { ...priced, portions: own, aliases: aliases.get(id) ?? [] });
   }
   return { foods, problems };
 }
@@ -46,21 +51,35 @@ function portionsByFood(
   problems: BookProblem[],
 ): Map<string, Portion[]> {
   const byFood = new Map<string, Portion[]>();
-  for (const { foodId, portion, file, line } of layers.flatMap((layer) => layer.portions)) {
-    if (!foods.has(foodId)) {
-      problems.push({
-        file,
-        line,
-        field: 'food',
-        message: `No food has the id "${foodId}".`,
-        hint: 'Write the id of a food of foods.csv or of a product; a food that is itself wrong is left out.',
-      });
-      continue;
-    }
-    byFood.set(foodId, mergePortions(byFood.get(foodId) ?? [], [portion]));
+  for (const row of layers.flatMap((layer) => layer.portions)) {
+    const { foodId, portion } = row;
+    if (foods.has(foodId)) byFood.set(foodId, mergePortions(byFood.get(foodId) ?? [], [portion]));
+    else problems.push(noSuchFood(row));
   }
   return byFood;
 }
+
+/** The last row that names a food decides: a kitchen's own list over the built-in one. */
+function pricesByFood(
+  layers: readonly FoodLayer[],
+  foods: ReadonlyMap<string, unknown>,
+  problems: BookProblem[],
+): Map<string, PackagePrice> {
+  const byFood = new Map<string, PackagePrice>();
+  for (const row of layers.flatMap((layer) => layer.prices ?? [])) {
+    if (foods.has(row.foodId)) byFood.set(row.foodId, row.price);
+    else problems.push(noSuchFood(row));
+  }
+  return byFood;
+}
+
+const noSuchFood = ({ foodId, file, line }: ReadPortion | ReadPrice): BookProblem => ({
+  file,
+  line,
+  field: 'food',
+  message: `No food has the id "${foodId}".`,
+  hint: 'Write the id of a food of foods.csv or of a product; a food that is itself wrong is left out.',
+});
 
 /** A later portion of the same unit and qualifier takes the place of the earlier one. */
 function mergePortions(earlier: readonly Portion[], later: readonly Portion[]): Portion[] {

@@ -8,6 +8,7 @@ import { joinFoods } from './join-foods.ts';
 import { readPlainText } from './kitchen-file.ts';
 import { toBookProblem } from './place.ts';
 import { readPortionTable } from './portion-table.ts';
+import { readPriceTable } from './price-table.ts';
 import { readProduct } from './product-file.ts';
 
 export interface LoadedFoods {
@@ -16,7 +17,7 @@ export interface LoadedFoods {
 }
 
 /**
- * Reads foods.csv, portions.csv and products/*.yaml of each folder, the built-in one first. A later folder adds to
+ * Reads foods.csv, portions.csv, prices.csv and products/*.yaml of each folder, the built-in one first. A later folder adds to
  * an earlier one and replaces foods of the same id; it may hold only some of the files. Never throws for what a
  * folder holds: what cannot be used is told in `problems` and left out.
  *
@@ -44,7 +45,9 @@ function readLayer(folder: string, problems: BookProblem[]) {
   }
   const measures = readText(folder, 'portions.csv', problems);
   const portions = measures === undefined ? undefined : readPortionTable(measures, 'portions.csv');
-  for (const part of [...sheets, ...(portions === undefined ? [] : [portions])])
+  const list = readText(folder, 'prices.csv', problems);
+  const prices = list === undefined ? undefined : readPriceTable(list, 'prices.csv');
+  for (const part of [...sheets, ...(portions ? [portions] : []), ...(prices ? [prices] : [])])
     problems.push(...part.problems);
   const foods = sheets
     .flatMap((sheet) => sheet.foods)
@@ -53,7 +56,7 @@ function readLayer(folder: string, problems: BookProblem[]) {
       problems.push(...wrong);
       return wrong.length === 0;
     });
-  return { foods, portions: portions?.portions ?? [] };
+  return { foods, portions: portions?.portions ?? [], prices: prices?.prices ?? [] };
 }
 
 function productFiles(folder: string): string[] {
@@ -77,6 +80,6 @@ function noFolder(folder: string): BookProblem {
   return {
     file: folder,
     message: `There is no folder "${folder}".`,
-    hint: 'Name a folder that holds foods.csv, portions.csv, products, cards or kitchen.yaml.',
+    hint: 'Name a folder that holds foods.csv, portions.csv, prices.csv, products, cards or kitchen.yaml.',
   };
 }

@@ -60,6 +60,15 @@ const settingsSchema = z.object({
   game_people: z.int('People should be a whole number.').min(1).max(2_000).optional(),
   pack_minutes: z.int('Minutes should be a whole number.').min(0).max(720).optional(),
   par: z.record(z.string(), z.int().min(0)).optional(),
+  budget: z
+    .strictObject(
+      {
+        cents: z.int('Cents should be whole.').min(0, 'Cents are not below 0.').max(1_000_000_000),
+        per: z.enum(['week', 'month'], 'A budget is per week or month.'),
+      },
+      'A budget is cents and per.',
+    )
+    .optional(),
   built_in: z.enum(['add', 'replace'], '"built_in" is add or replace.').optional(),
 });
 
@@ -77,6 +86,7 @@ const HINTS: Readonly<Record<string, string>> = {
   game_people: 'Write how many people are fed at a game: game_people: 44',
   pack_minutes: 'Write the minutes between packing and leaving, 0 to 720: pack_minutes: 60',
   par: 'Write recipe ids with pieces: {oat-bars: 24}.',
+  budget: 'Write whole cents and week or month: budget: {cents: 40000, per: week}',
   built_in: 'Write add to cook beside the recipes that come along, replace to cook without them.',
 };
 
@@ -169,11 +179,17 @@ export function withSettings(base: KitchenSettings, written: WrittenSettings): K
     piecesPerPerson: written.pieces_per_person ?? base.piecesPerPerson,
     ...gameSettings(base, written),
     par: new Map([...base.par, ...Object.entries(written.par ?? {})]),
+    ...budgetOf(base, written),
   };
 }
 
 const placeOf = ({ pans, ...place }: z.infer<typeof locationSchema>): KitchenSettings['locations'][number] =>
   pans === undefined ? place : { ...place, pans };
+
+function budgetOf(base: KitchenSettings, written: WrittenSettings): Pick<KitchenSettings, 'budget'> {
+  const budget = written.budget ?? base.budget;
+  return budget === undefined ? {} : { budget };
+}
 
 function gameSettings(base: KitchenSettings, written: WrittenSettings): Partial<KitchenSettings> {
   const gameRecipe = written.game_recipe ?? base.gameRecipe;

@@ -12,6 +12,7 @@ import { notAllowed } from './not-allowed.ts';
 import { read } from './reading/read.ts';
 import type { Request } from './request.ts';
 import type { Intent, Reading, Slots } from './slots.ts';
+import { kitchenAsTold } from './told-book.ts';
 
 /** What comes back for one request, whatever happened. A surface draws it; nothing is thrown. */
 export interface Reply {
@@ -64,15 +65,19 @@ export function createChat(
       if (!command.roles.includes(request.asker.role)) {
         throw notAllowed(request.asker.role);
       }
+      const { workspace } = request.asker;
+      // In an emergency nothing is looked up first.
+      const told = isUrgent
+        ? { kitchen }
+        : await kitchenAsTold(await here(workspace), workspace, reading.intent);
       const { answer, conversation: next } = await command.answers({
         slots: reading.slots,
         request,
-        // In an emergency nothing is looked up first.
-        kitchen: isUrgent ? kitchen : await here(request.asker.workspace),
+        kitchen: told.kitchen,
         conversation,
       });
       if (next) memory.set(request.conversation, next);
-      return { ...said, answer };
+      return { ...said, answer: withCaution(answer, told.caution) };
     } catch (error) {
       return { ...said, error: asError(error, reportUnexpected) };
     }
@@ -96,6 +101,9 @@ export function createChat(
     forms: lazyPort(async () => (await import('./forms/desk.ts')).createForms(act, here)),
   };
 }
+
+const withCaution = (answer: Answer, caution: string | undefined): Answer =>
+  caution === undefined ? answer : { ...answer, cautions: [caution, ...answer.cautions] };
 
 function refuseUnreadable(text: string): void {
   if (!/[\p{L}\p{N}\p{S}\p{P}]/u.test(text)) {

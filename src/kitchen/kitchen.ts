@@ -20,6 +20,8 @@ export interface Kitchen {
   readonly games: GameBooks;
   readonly reminders: ReminderBooks;
   readonly rosters: Rosters;
+  /** Whether there is anything to remember from yet; never opens the memory. */
+  readonly remembers: () => boolean;
   /** Absent where calendars can be neither fetched nor opened. */
   readonly calendars?: CalendarReach;
   /** Reads a roster file of this machine. Absent where strangers can write: they could ask for any file. */

@@ -3,7 +3,8 @@ import type { Kitchen } from './kitchen.ts';
 import { noLedgers } from './stock/no-ledgers.ts';
 
 /** For a kitchen without a memory: recipes and macros work, anything that must be remembered says why not. */
-export const noMemory: Pick<Kitchen, 'ledgers' | 'games' | 'reminders' | 'rosters'> = {
+export const noMemory: Pick<Kitchen, 'ledgers' | 'games' | 'reminders' | 'rosters' | 'remembers'> = {
+  remembers: () => false,
   ledgers: noLedgers,
   games: () => {
     throw withoutMemory('no game can be kept or looked up');

@@ -40,6 +40,15 @@ export interface KitchenSettings {
   readonly packMin?: number;
   /** Pieces that should be on the shelf, by recipe id. */
   readonly par: ReadonlyMap<string, number>;
+  /** What may be spent on food; absent when the kitchen has not said. */
+  readonly budget?: KitchenBudget;
+}
+
+export interface KitchenBudget {
+  /** Whole cents. */
+  readonly cents: number;
+  /** A week begins on Monday. */
+  readonly per: 'week' | 'month';
 }
 
 /** One thing wrong in the kitchen's folder, told so that the writer can mend it. */

@@ -1,10 +1,9 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
 import type { Batch, BatchFilter, Holding, LedgerView } from '../kitchen/stock/ledger.ts';
+import { inParts } from './in-parts.ts';
 import { batchOf, eventOf, holdingOf, openingOf, readingOf } from './ledger-rows.ts';
+import { pantryView } from './pantry-reads.ts';
 import type { BatchesTable, EventsTable, Schema } from './schema.ts';
-
-/** SQLite takes at most 32,766 values in one statement; a list is asked for in parts. */
-const IDS_AT_ONCE = 5_000;
 
 /** Reads one workspace's ledger through `db`, which may be a transaction. */
 export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
@@ -25,6 +24,8 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
       );
 
   return {
+    ...pantryView(db, workspace),
+
     holdings: () => holdings(db, workspace),
 
     async batches(filter) {
@@ -155,17 +156,6 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
       return [...latest.values()].map(openingOf);
     },
   };
-}
-
-async function inParts<T>(
-  ids: readonly string[],
-  query: (part: readonly string[]) => Promise<readonly T[]>,
-): Promise<T[]> {
-  const found: T[] = [];
-  for (let start = 0; start < ids.length; start += IDS_AT_ONCE) {
-    found.push(...(await query(ids.slice(start, start + IDS_AT_ONCE))));
-  }
-  return found;
 }
 
 async function one<T>(query: { execute(): Promise<T[]> }): Promise<T | undefined> {

@@ -5,6 +5,7 @@ import { lockWorkspace } from './dialect/lock-workspace.ts';
 import { idsAfter } from './ids.ts';
 import { ledgerView } from './ledger-reads.ts';
 import { batchRow, eventRow, holdingRow, openingRow, readingRow } from './ledger-rows.ts';
+import { appendPantry } from './pantry-writes.ts';
 import type { Schema } from './schema.ts';
 import { withStoreProblems } from './store-problem.ts';
 
@@ -94,4 +95,5 @@ async function append(db: Kysely<Schema>, workspace: string, entry: Entry): Prom
   if (readings.length > 0) await db.insertInto('readings').values(readings).execute();
   const openings = (entry.openings ?? []).map((opening) => openingRow(workspace, event.id, opening));
   if (openings.length > 0) await db.insertInto('openings').values(openings).execute();
+  await appendPantry(db, workspace, event.id, entry);
 }

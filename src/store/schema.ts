@@ -20,6 +20,11 @@ export interface Schema {
   installations: InstallationsTable;
   claims: ClaimsTable;
   installs_begun: InstallsBegunTable;
+  pantry_movements: PantryMovementsTable;
+  pantry_balances: PantryBalancesTable;
+  prices: PricesTable;
+  label_notes: LabelNotesTable;
+  list_notes: ListNotesTable;
 }
 
 /** What happened, one row an action, append-only. `reverses` names the event this one takes back. */
@@ -257,4 +262,57 @@ export interface InstallsBegunTable {
   state_hash: string;
   options: string;
   until_ms: number;
+}
+
+/** What came and went of a food and lot, milligrams; `lot` is empty when nobody told it. */
+export interface PantryMovementsTable {
+  workspace: string;
+  event_id: string;
+  food_id: string;
+  lot: string;
+  /** Signed. */
+  mass_mg: number;
+  /** What was paid for what came. */
+  cents: number | null;
+}
+
+/** The sum of the movements of a food and lot, kept in step with them; never below zero. */
+export interface PantryBalancesTable {
+  workspace: string;
+  food_id: string;
+  lot: string;
+  mass_mg: number;
+  /** The event that first brought it: what came first is used first. */
+  first_event_id: string;
+}
+
+/** Prices told in chat, a row a telling. */
+export interface PricesTable {
+  workspace: string;
+  event_id: string;
+  food_id: string;
+  cents: number;
+  package_mg: number;
+  package_name: string;
+}
+
+/** What was told of labels; `contains` and `advisory` are JSON lists of allergen marks. */
+export interface LabelNotesTable {
+  workspace: string;
+  event_id: string;
+  food_id: string;
+  /** changed, checked or as_before. */
+  state: string;
+  contains: string;
+  advisory: string;
+}
+
+/** What was put on the shopping list by hand (`wanted` 1) or taken off it (0). */
+export interface ListNotesTable {
+  workspace: string;
+  event_id: string;
+  name: string;
+  food_id: string | null;
+  mass_mg: number | null;
+  wanted: number;
 }

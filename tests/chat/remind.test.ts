@@ -34,6 +34,7 @@ beforeEach(async () => {
       games: gameBooksIn(database),
       reminders: reminderBooksIn(database),
       rosters: rostersIn(database),
+      remembers: () => true,
     },
     (error) => {
       throw error;
@@ -106,6 +107,7 @@ describe('setting one', () => {
         games: gameBooksIn(database),
         reminders: reminderBooksIn(database),
         rosters: rostersIn(database),
+        remembers: () => true,
       },
       String,
     );

@@ -1,7 +1,7 @@
 import type { Command } from '../command.ts';
 import { allergensHead } from './allergens/head.ts';
 import { balanceHead } from './balance/head.ts';
-import { cost } from './cost.ts';
+import { costHead } from './cost/head.ts';
 import { countedHead } from './counted/head.ts';
 import { emergency } from './emergency.ts';
 import { fuelHead } from './fuel/head.ts';
@@ -41,7 +41,7 @@ export const COMMANDS: readonly Command[] = [
   late(balanceHead),
   late(planHead),
   shop,
-  cost,
+  late(costHead),
   late(stockHead),
   late(madeHead),
   late(servedHead),

@@ -2,6 +2,7 @@ import type { Command } from '../command.ts';
 import type { Intent } from '../slots.ts';
 import { allergens } from './allergens/index.ts';
 import { balance } from './balance/index.ts';
+import { cost } from './cost/index.ts';
 import { counted } from './counted/index.ts';
 import { fuel } from './fuel/index.ts';
 import { game } from './game/index.ts';
@@ -31,6 +32,7 @@ export const LATE: ReadonlyMap<Intent, Command> = new Map(
     allergens,
     balance,
     plan,
+    cost,
     fuel,
     supplement,
     stock,

@@ -1,5 +1,6 @@
 import type { Allergen, AllergenMark, Need } from '../../nutrition/allergens.ts';
 import type { Verdict } from '../../nutrition/conflict.ts';
+import type { PantryEntry, PantryView } from '../pantry/pantry.ts';
 import type { CalendarDate } from '../time/zone.ts';
 
 export type EventKind =
@@ -11,6 +12,10 @@ export type EventKind =
   | 'moved'
   | 'opened'
   | 'temperature'
+  | 'received'
+  | 'priced'
+  | 'label'
+  | 'listed'
   | 'undone';
 
 /** Where pieces are, as the food code sees it: `out` is time as the only control. */
@@ -109,7 +114,7 @@ export interface Opening {
 export type NewHolding = Omit<Holding, 'pieces' | 'batch'> & { readonly batchId: string };
 
 /** All that one event brings; recorded whole or not at all. */
-export interface Entry {
+export interface Entry extends PantryEntry {
   readonly event: LedgerEvent;
   readonly batches?: readonly Batch[];
   readonly holdings?: readonly NewHolding[];
@@ -119,7 +124,7 @@ export interface Entry {
 }
 
 /** What can be asked of the ledger, in or out of a transaction. Events that were reversed do not show. */
-export interface LedgerView {
+export interface LedgerView extends PantryView {
   /** Everything with a balance above zero, earliest use-by first. */
   holdings(): Promise<readonly Holding[]>;
   batches(filter: BatchFilter): Promise<readonly Batch[]>;

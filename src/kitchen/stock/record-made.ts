@@ -1,5 +1,6 @@
 import { Problem } from '../../nutrition/problem.ts';
 import type { Recipe } from '../../nutrition/recipe.ts';
+import { type PantryUse, usedByBatches } from '../pantry/uses.ts';
 import { addDays, type CalendarDate, dateOf } from '../time/zone.ts';
 import { batchFacts } from './batch-facts.ts';
 import { daysLeftAt, lastDay } from './date-mark.ts';
@@ -33,11 +34,14 @@ export interface Recorded {
   readonly made: readonly MadeBatch[];
   /** True when this very request was recorded before. */
   readonly again: boolean;
+  /** What it took from the pantry. */
+  readonly uses: readonly PantryUse[];
 }
 
 /**
  * Records batches made together as one entry: contents and allergens frozen as they are now, set-until time, and the
- * use-by date by FDA Food Code 3-501.17 (day made is day 1; the earliest mark of any opened ingredient governs).
+ * use-by date by FDA Food Code 3-501.17 (day made is day 1; the earliest mark of any opened ingredient governs). What
+ * went in leaves the pantry.
  */
 export async function recordMade(desk: Desk, doing: Made): Promise<Recorded> {
   const atMs = checkWhen(doing.atMs, desk.nowMs);
@@ -48,7 +52,7 @@ export async function recordMade(desk: Desk, doing: Made): Promise<Recorded> {
   return desk.ledger.write(async (ledger) => {
     const { requestKey } = doing;
     const before = requestKey === undefined ? undefined : await ledger.eventByRequest(requestKey);
-    if (before) return { made: await madeBefore(ledger, before), again: true };
+    if (before) return { made: await madeBefore(ledger, before), again: true, uses: [] };
     const event = eventOf(ledger, desk, 'made', { ...doing, atMs });
     const firstCode = await ledger.nextBatchCode();
     const made: MadeBatch[] = [];
@@ -58,16 +62,19 @@ export async function recordMade(desk: Desk, doing: Made): Promise<Recorded> {
         madeBatch(desk, ledger, { event, made: each, place, code: codeAfter(firstCode, i), opening }),
       );
     }
+    const batches = made.map(({ batch }) => batch);
+    const { movements, uses } = await usedByBatches(ledger, desk.book, batches);
     await ledger.append({
       event,
-      batches: made.map(({ batch }) => batch),
+      batches,
+      pantry: movements,
       holdings: made.map(({ holding: { batch, pieces: _balance, ...row } }) => ({
         ...row,
         batchId: batch.id,
       })),
       movements: made.map(({ holding }) => ({ holdingId: holding.id, pieces: holding.pieces })),
     });
-    return { made, again: false };
+    return { made, again: false, uses };
   });
 }
 

@@ -1,4 +1,5 @@
 import { Problem } from '../../nutrition/problem.ts';
+import type { PantryHeld, PantryMovement } from '../pantry/pantry.ts';
 import { type Desk, type Doing, eventOf } from './desk.ts';
 import type { Holding, LedgerEvent } from './ledger.ts';
 
@@ -7,6 +8,8 @@ export interface Undone {
   readonly event: LedgerEvent;
   /** Pieces that came back (above zero) or left again, by holding. */
   readonly changed: readonly { readonly holding: Holding; readonly pieces: number }[];
+  /** What came back to the pantry (above zero) or left it again. */
+  readonly pantry: readonly PantryMovement[];
   readonly again: boolean;
 }
 
@@ -17,7 +20,7 @@ export interface Undone {
 export async function undoLast(desk: Desk, doing: Doing): Promise<Undone> {
   return desk.ledger.write(async (ledger) => {
     const done = doing.requestKey && (await ledger.eventByRequest(doing.requestKey));
-    if (done) return { event: done, changed: [], again: true };
+    if (done) return { event: done, changed: [], pantry: [], again: true };
     const last = await ledger.lastEventBy(doing.who);
     if (!last) {
       throw new Problem(
@@ -31,7 +34,8 @@ export async function undoLast(desk: Desk, doing: Doing): Promise<Undone> {
     const short = movements.find(
       (movement) => (before.get(movement.holdingId)?.pieces ?? 0) - movement.pieces < 0,
     );
-    if (short) {
+    const pantry = await ledger.pantryMovementsOf([last.id]);
+    if (short || isUsed(await ledger.pantry(), pantry)) {
       throw new Problem(
         'not_possible',
         `Some of what you ${last.kind} has been used since, so it cannot be undone.`,
@@ -41,12 +45,26 @@ export async function undoLast(desk: Desk, doing: Doing): Promise<Undone> {
     await ledger.append({
       event: { ...eventOf(ledger, desk, 'undone', doing), reverses: last.id },
       movements: movements.map((movement) => ({ holdingId: movement.holdingId, pieces: -movement.pieces })),
+      pantry: pantry.map(takenBack),
     });
     const now = new Map((await ledger.holdings()).map((holding) => [holding.id, holding]));
     const changed = movements.flatMap(({ holdingId, pieces }) => {
       const holding = now.get(holdingId) ?? before.get(holdingId);
       return holding ? [{ holding, pieces: -pieces }] : [];
     });
-    return { event: last, changed, again: false };
+    return { event: last, changed, pantry: pantry.map(takenBack), again: false };
   });
 }
+
+const takenBack = ({ foodId, lot, massG }: PantryMovement): PantryMovement => ({
+  foodId,
+  massG: -massG,
+  ...(lot === undefined ? {} : { lot }),
+});
+
+/** Whether some of what these movements brought has left the shelf since; below a milligram is rounding. */
+const isUsed = (held: readonly PantryHeld[], movements: readonly PantryMovement[]): boolean =>
+  movements.some(({ foodId, lot, massG }) => {
+    const there = held.find((each) => each.foodId === foodId && each.lot === lot)?.massG ?? 0;
+    return there - massG < -0.0005;
+  });

@@ -12,6 +12,9 @@ const PACKAGE_WORDS = new Set([
   'case',
 ]);
 
+/** Words for the same kind of package. */
+const OTHER_WORDS: Readonly<Record<string, string>> = { container: 'container|tub', can: 'can|tin' };
+
 /**
  * One package as it is bought, read from its price: "16 oz jar" is one jar; of "12 x 16 oz jar" one jar is a
  * twelfth of the case. A package is only meant when its own word is said.
@@ -22,7 +25,8 @@ export function packagePortion(food: Food, unitId: string): Portion | undefined 
   const inCase = /^\s*(\d{1,4})\s*[x×]\s/.exec(price.packageName);
   const count = Number(inCase?.[1] ?? 1);
   if (unitId === 'case') return inCase ? { unit: 'case', massG: price.packageG } : undefined;
-  const named = new RegExp(`\\b${unitId}s?\\b`, 'i').test(price.packageName);
+  const words = OTHER_WORDS[unitId] ?? unitId;
+  const named = new RegExp(`\\b(?:${words})s?\\b`, 'i').test(price.packageName);
   if (!named && unitId !== 'package') return undefined;
   return { unit: unitId, massG: price.packageG / Math.max(count, 1) };
 }

@@ -8,6 +8,7 @@ import { reminderCodes } from './0006-reminder-codes.ts';
 import { workspaces } from './0007-workspaces.ts';
 import { roster } from './0009-roster.ts';
 import { kitchenChoices } from './0010-kitchen-choices.ts';
+import { pantry } from './0013-pantry.ts';
 
 /** In the order they run; names sort the same way. Never edit one that has landed: add the next. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -20,4 +21,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0007-workspaces': workspaces,
   '0009-roster': roster,
   '0010-kitchen-choices': kitchenChoices,
+  '0013-pantry': pantry,
 };

@@ -11,10 +11,10 @@ import {
   zoneName,
 } from '../../../kitchen/time/zone.ts';
 import type { Answered, Asked } from '../../command.ts';
+import { spanOf } from '../../games/span.ts';
 import { todayOf } from '../../games/when.ts';
 import { fits, gamesToCome } from '../../games/which-game.ts';
 import { gameData } from '../game/data.ts';
-import { spanOf } from './span.ts';
 import { weekAnswer } from './week.ts';
 
 const CHANGES_DAYS = 7;

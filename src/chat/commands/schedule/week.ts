@@ -7,10 +7,10 @@ import type { Section } from '../../answer.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { opens } from '../../forms/opens.ts';
 import { amountWords, prepSheets } from '../../games/plan-lines.ts';
+import { type Span, spanOf } from '../../games/span.ts';
 import { fits } from '../../games/which-game.ts';
 import { KITCHEN_ROLES } from '../../roles.ts';
 import { gameData, planData } from '../game/data.ts';
-import { type Span, spanOf } from './span.ts';
 
 /** What is on in the days asked about: games; for the kitchen also preps, packing and checks. */
 export function weekAnswer(asked: Asked, seen: Outlook): Answered {

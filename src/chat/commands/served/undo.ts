@@ -14,6 +14,10 @@ const WHAT: Record<EventKind, string> = {
   moved: 'move',
   opened: 'package opened',
   temperature: 'temperature reading',
+  received: 'delivery',
+  priced: 'price',
+  label: 'note of a label',
+  listed: 'change of the shopping list',
   undone: 'undo',
 };
 

@@ -3,6 +3,7 @@ import type { PieceTotals } from '../../../nutrition/recipe-totals.ts';
 import type { SwapOffer } from '../../../nutrition/swap/offer.ts';
 import type { Section } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
+import { dollars } from '../../money.ts';
 import { shownTo } from '../../quiet-numbers.ts';
 
 const SHOWN: readonly NutrientKey[] = ['proteinG', 'carbohydrateG', 'fatG', 'fiberG', 'sugarsG', 'sodiumMg'];
@@ -21,7 +22,8 @@ export function compareTable(asked: Asked, offers: readonly SwapOffer[]): Sectio
     ...offers.map((offer) => figure(offer.after, key)),
   ]);
   const cost = [first.centsBefore, ...offers.map((offer) => offer.centsAfter)];
-  if (cost.some((cents) => cents !== undefined)) rows.push(['cost', ...cost.map(dollars)]);
+  if (cost.some((cents) => cents !== undefined))
+    rows.push(['cost', ...cost.map((cents) => (cents === undefined ? 'not known' : dollars(cents)))]);
   return [
     {
       kind: 'table',
@@ -49,9 +51,6 @@ function figure(piece: PieceTotals, key: NutrientKey): string {
   const rounded = unit === 'g' ? value.toFixed(1) : String(Math.round(value));
   return atLeast ? `${rounded} or more` : rounded;
 }
-
-export const dollars = (cents: number | undefined): string =>
-  cents === undefined ? 'not known' : `$${(Math.round(cents) / 100).toFixed(2)}`;
 
 /** The same figures for machines, keys with units; energy only for those who may see it. */
 export function pieceData(asked: Asked, piece: PieceTotals): Record<string, number> {

@@ -6,6 +6,12 @@ import { ingredient, nameOf, recipe } from '../slots/names.ts';
 import { numberOf, quantity } from '../slots/numbers.ts';
 import { when } from '../slots/when.ts';
 
+/** "oats 3.49 for 42 oz", "peanut butter is now 6.99 a jar", and money below zero, so that it can be refused. */
+const TOLD =
+  /^ (?:pls |please )?(?:F|M) (?:(?:is|are|cost|costs|now|at|was) )*(?:- )?(?:N|C) (?:(?:for|a|an|per|each) )*(?:Q|U) /;
+/** "almonds now 13.99". */
+const TOLD_NOW = /^ (?:F|M) (?:(?:is|are|cost|costs) )?(?:now |at )?(?:- )?C | (?:F|M) (?:is |are )?now N $/;
+
 export const cost: IntentReader = {
   intent: 'cost',
   cues: [
@@ -31,8 +37,13 @@ export const cost: IntentReader = {
     'jumped',
     'rose',
     'dropped',
+    'Q',
+    'now',
   ],
   rules: [
+    [TOLD, 9],
+    [TOLD_NOW, 8.5],
+    [/^ how much (?:do|does|is|are|for) (?:a |the )?(?:Q |U )(?:of )?(?:F|M) (?:cost|costs) /, 9.3],
     [/ (?:cost|costs|price|prices|priced|pricing) /, 8],
     [/ (?:cheaper|cheapest|expensive|budget|afford) /, 8],
     [/ (?:F|M|Y) (?:[a-z]+ )*(?:are|is|now|went|costs|was|up|for) (?:[a-z]+ )*C /, 8.5],
@@ -54,6 +65,7 @@ export const cost: IntentReader = {
     ...pack(lexed),
     ...per(lexed),
     ...(/ (?:waste|wasted|toss|tossed|threw) /.test(lexed.shape) ? { reason: 'waste' } : {}),
+    ...budget(lexed),
     ...when(lexed),
   }),
 };
@@ -66,7 +78,16 @@ function compare(lexed: Lexed): Slots {
     : {};
 }
 
+/** Money spent or left, of no dish: "budget left", "what did we spend this week". */
+function budget({ shape, syms }: Lexed): Slots {
+  const isAsked = / (?:budget|spend|spent|spending) /.test(shape);
+  return isAsked && ['R', 'F', 'M', 'P'].every((sym) => !syms.has(sym)) ? { filter: 'budget' } : {};
+}
+
 function price(lexed: Lexed): Slots {
+  const told = find(lexed, TOLD) ?? find(lexed, TOLD_NOW);
+  const said = told?.find(({ sym }) => sym === 'N' || sym === 'C');
+  if (said) return { price: told?.some(({ sym }) => sym === '-') ? -numberOf(said) : numberOf(said) };
   const atom =
     first(lexed, 'C') ??
     lastIn(lexed, / (?:price|cost|costs|priced) (?:[a-zF]+ )*(?:to|is|at|now|up|=) N /, 'N') ??

@@ -1,6 +1,6 @@
-import { addDays, type CalendarDate, sayDate, weekdayOf } from '../../../kitchen/time/zone.ts';
-import type { Asked } from '../../command.ts';
-import { dayMeant, todayOf } from '../../games/when.ts';
+import { addDays, type CalendarDate, sayDate, weekdayOf } from '../../kitchen/time/zone.ts';
+import type { Asked } from '../command.ts';
+import { dayMeant, todayOf } from './when.ts';
 
 /** Days asked about, both included, and how to call them. */
 export interface Span {

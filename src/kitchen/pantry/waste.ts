@@ -1,0 +1,101 @@
+import type { Book } from '../../nutrition/book.ts';
+import { centsOf } from '../../nutrition/cost/cost.ts';
+import type { Batch, LedgerView, Opening } from '../stock/ledger.ts';
+import { type CalendarDate, dateOf } from '../time/zone.ts';
+import { sumG } from './uses.ts';
+
+/** One thing thrown out, or past its date, with what its ingredients cost at the prices in force. */
+export interface WasteLine {
+  readonly what: string;
+  readonly pieces?: number;
+  readonly massG?: number;
+  readonly reason?: string;
+  /** Whole cents; a lower bound when `unpriced` is not empty. */
+  readonly cents: number;
+  readonly unpriced: readonly string[];
+}
+
+export interface Waste {
+  readonly tossed: readonly WasteLine[];
+  readonly tossedCents: number;
+  /** Opened packages past their date with something left on the shelf: at most this, one package each. */
+  readonly pastDate: readonly WasteLine[];
+  readonly pastDateCents: number;
+}
+
+/** What was thrown out between two instants, and what lies open past its date now. */
+export async function wasteBetween(
+  ledger: LedgerView,
+  book: Book,
+  fromMs: number,
+  toMs: number,
+  nowMs: number,
+): Promise<Waste> {
+  const events = (await ledger.events(fromMs, toMs)).filter(({ kind }) => kind === 'tossed');
+  const ids = events.map(({ id }) => id);
+  const reasons = new Map(events.map(({ id, note }) => [id, note]));
+  const pieces = await ledger.movementsOf(ids);
+  const batches = new Map(
+    (await ledger.batchesById(pieces.map(({ batchId }) => batchId))).map((batch) => [batch.id, batch]),
+  );
+  const reasonOf = (eventId: string) => {
+    const reason = reasons.get(eventId);
+    return reason === undefined ? {} : { reason };
+  };
+  const tossed = [
+    ...pieces.flatMap((movement) => {
+      const batch = batches.get(movement.batchId);
+      return batch ? [{ ...ofBatch(book, batch, -movement.pieces), ...reasonOf(movement.eventId) }] : [];
+    }),
+    ...(await ledger.pantryMovementsOf(ids)).map((movement) => ({
+      ...ofFood(book, movement.foodId, -movement.massG),
+      ...reasonOf(movement.eventId),
+    })),
+  ];
+  const pastDate = await openPastDate(ledger, book, dateOf(nowMs, book.settings.timeZone));
+  return { tossed, tossedCents: sumOf(tossed), pastDate, pastDateCents: sumOf(pastDate) };
+}
+
+const sumOf = (lines: readonly WasteLine[]): number => lines.reduce((sum, { cents }) => sum + cents, 0);
+
+function ofBatch(book: Book, batch: Batch, pieces: number): WasteLine {
+  const share = pieces / batch.pieces;
+  let cents = 0;
+  const unpriced = new Set<string>();
+  for (const { foodId, name, massG } of batch.facts.ingredients) {
+    const food = book.foods.get(foodId);
+    const value = food && centsOf(food, massG * share);
+    if (value === undefined) unpriced.add(name);
+    else cents += value;
+  }
+  return {
+    what: `${batch.recipeTitle} ${batch.code}`,
+    pieces,
+    cents: Math.round(cents),
+    unpriced: [...unpriced],
+  };
+}
+
+function ofFood(book: Book, foodId: string, massG: number): WasteLine {
+  const food = book.foods.get(foodId);
+  const value = food && centsOf(food, massG);
+  const what = food?.name ?? foodId;
+  return { what, massG, cents: Math.round(value ?? 0), unpriced: value === undefined ? [what] : [] };
+}
+
+async function openPastDate(ledger: LedgerView, book: Book, today: CalendarDate): Promise<WasteLine[]> {
+  const held = await ledger.pantry();
+  const openings = await ledger.openings([...new Set(held.map(({ foodId }) => foodId))]);
+  const past = new Map<string, Opening>();
+  for (const opening of openings) {
+    if (opening.useBy !== undefined && opening.useBy < today)
+      past.set(`${opening.foodId} ${opening.lot ?? ''}`, opening);
+  }
+  return [...past.values()].flatMap(({ foodId, lot }) => {
+    const there = sumG(
+      held.filter((each) => each.foodId === foodId && (lot === undefined || each.lot === lot)),
+    );
+    const packageG = book.foods.get(foodId)?.price?.packageG ?? there;
+    return there > 0 ? [ofFood(book, foodId, Math.min(there, packageG))] : [];
+  });
+}
