@@ -27,6 +27,8 @@ export function read(text: string, context: ReadingContext): Reading {
   if (emergency !== undefined) return { intent: 'emergency', slots: { topic: emergency } };
   const medical = medicalTopic(lexed);
   if (medical !== undefined) return { intent: 'medical', slots: { topic: medical } };
+  const overridden = withOverride(text, context);
+  if (overridden !== undefined) return overridden;
   const roster = rosterSentence(lexed);
   if (roster !== undefined) return { intent: 'allergens', slots: roster };
   const told = toldEntry(lexed);
@@ -37,6 +39,15 @@ export function read(text: string, context: ReadingContext): Reading {
     (chosen ? { intent: chosen.reader.intent, slots: chosen.reader.slots(lexed) } : undefined);
   if (!reading) return asked(secondLook(lexed) ?? 'unknown', lexed);
   return { intent: reading.intent, slots: saidOnly(reading.slots) };
+}
+
+/** "made 20 oat bars override: …": what follows is a reason to keep, whatever foods and numbers it names. */
+function withOverride(text: string, context: ReadingContext): Reading | undefined {
+  const match = /^(.*\S)[\s,;(]+override\b[\s:,-]*(.*?)\)?\s*$/is.exec(text);
+  if (!match) return undefined;
+  const [, batch = '', reason = ''] = match;
+  const { intent, slots } = read(batch, context);
+  return intent === 'made' ? { intent, slots: { ...slots, override: reason } } : undefined;
 }
 
 /** The reading of a request whose intent is settled. */

@@ -25,6 +25,16 @@ export function lotsLine(asked: Asked, { batch }: BatchStory): string {
   return `${batch.code}: ${batch.lots.map(({ foodId, lot }) => `${foods.get(foodId)?.name ?? foodId} lot ${lot}`).join(', ')}`;
 }
 
+/** Products that were not approved when it was made, why they were let pass, and by whom. */
+export function overrideLines({ batch, madeBy }: BatchStory): string[] {
+  const { override } = batch.facts;
+  return override
+    ? [
+        `${batch.code}: ${override.products.join(', ')}, not approved; logged by ${madeBy}: ${override.reason}`,
+      ]
+    : [];
+}
+
 export const storyData = (story: BatchStory): Record<string, unknown> => ({
   batch: story.batch.code,
   recipe: story.batch.recipeId,
@@ -35,4 +45,5 @@ export const storyData = (story: BatchStory): Record<string, unknown> => ({
   tossed: story.tossed,
   left: sumOf(story.left),
   lots: story.batch.lots,
+  ...(story.batch.facts.override ? { override: story.batch.facts.override } : {}),
 });

@@ -48,6 +48,14 @@ export interface BatchFacts {
   readonly days: number;
   /** Whether time and temperature control it; false only for what is kept at room temperature. */
   readonly keepCold: boolean;
+  /** Present when staff let products pass that the dietitian had not approved; who, is the event's. */
+  readonly override?: BatchOverride;
+}
+
+export interface BatchOverride {
+  /** Names of the products as they were then. */
+  readonly products: readonly string[];
+  readonly reason: string;
 }
 
 export interface Batch {

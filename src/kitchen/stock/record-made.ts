@@ -7,6 +7,7 @@ import { daysLeftAt, lastDay } from './date-mark.ts';
 import { checkPieces, checkWhen, type Desk, type Doing, eventOf } from './desk.ts';
 import type { Batch, Holding, LedgerEvent, LedgerWriter, Opening } from './ledger.ts';
 import { type KitchenPlace, placeOf } from './places.ts';
+import { overrideOf } from './unapproved.ts';
 
 export interface NewBatch {
   /** The recipe as it was made: with its swaps. */
@@ -17,6 +18,8 @@ export interface NewBatch {
   /** Where it stands; without it the first place of the kind its storage asks for. */
   readonly location?: string;
   readonly lots: readonly { readonly foodId: string; readonly lot: string }[];
+  /** Why staff let a product pass that the dietitian has not approved. */
+  readonly override?: string;
 }
 
 export interface Made extends Doing {
@@ -103,7 +106,8 @@ function madeBatch(desk: Desk, ledger: LedgerWriter, making: Making): MadeBatch 
   const { event, made, place, opening } = making;
   const { recipe, pieces } = made;
   const madeDate = dateOf(event.atMs, desk.book.settings.timeZone);
-  const facts = batchFacts(desk.book, recipe, pieces);
+  const override = overrideOf(desk.book, recipe, made.override);
+  const facts = { ...batchFacts(desk.book, recipe, pieces), ...(override ? { override } : {}) };
   const batch: Batch = {
     id: ledger.newId(),
     code: making.code,

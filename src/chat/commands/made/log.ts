@@ -9,6 +9,7 @@ import { whenDone } from '../../stock/when.ts';
 import { askWhichRecipe, recipeMeant } from '../../which-recipe.ts';
 import { lotsSaid } from './lots.ts';
 import { madeAnswer } from './made-answer.ts';
+import { overrideSaid } from './override.ts';
 import { asMade, isQuestion, type Question } from './variant.ts';
 
 /** Logs one or several batches as one entry. */
@@ -22,7 +23,13 @@ export async function logMade(asked: Asked): Promise<Answered> {
     if (pieces === undefined) return askHowMany(asked, recipe);
     const variant = await asMade(part, recipe, parts.length === 1);
     if (isQuestion(variant)) return askVariant(asked, recipe, variant);
-    batches.push({ ...variant, pieces, lots: lotsSaid(part, variant.recipe), ...placeSaid(part.slots) });
+    batches.push({
+      ...variant,
+      pieces,
+      lots: lotsSaid(part, variant.recipe),
+      ...placeSaid(part.slots),
+      ...overrideSaid(asked),
+    });
   }
   const { made, again } = await recordMade(deskOf(asked), {
     ...doingOf(asked, whenDone(asked, asked.slots.made)),

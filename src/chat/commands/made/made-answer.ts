@@ -7,6 +7,7 @@ import { listed, needName, needsOf } from '../../need-words.ts';
 import { batchLabel, labelFile } from '../../stock/label.ts';
 import { clockText, holdingData, LOCAL_CODE, piecesOf, untilText } from '../../stock/words.ts';
 import { lotCautions } from './lots.ts';
+import { overrideCautions } from './override.ts';
 
 /** What was logged: code and use-by in the title, the label to copy, what shortened the date. */
 export function madeAnswer(asked: Asked, made: readonly MadeBatch[], again: boolean): Answer {
@@ -28,6 +29,7 @@ export function madeAnswer(asked: Asked, made: readonly MadeBatch[], again: bool
     ],
     cautions: [
       ...unmet(asked, made),
+      ...overrideCautions(asked, made),
       ...made.flatMap(({ batch }) => lotCautions(asked, batch.lots)),
       LOCAL_CODE,
     ],
@@ -44,6 +46,7 @@ export function madeAnswer(asked: Asked, made: readonly MadeBatch[], again: bool
         ...(batch.setUntilMs === undefined ? {} : { setUntilMs: batch.setUntilMs }),
         contains: batch.facts.contains.map(({ allergen }) => allergen),
         lots: batch.lots,
+        ...(batch.facts.override ? { override: batch.facts.override } : {}),
       })),
     },
   };

@@ -5,7 +5,7 @@ import { sayDate } from '../../../kitchen/time/zone.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
 import { deskOf } from '../../stock/desk.ts';
-import { lotsLine, storyData, storyLine } from '../../stock/story.ts';
+import { lotsLine, overrideLines, storyData, storyLine } from '../../stock/story.ts';
 import { pastDay } from '../../stock/when.ts';
 import { batchCalled, codeSaid } from '../../stock/which.ts';
 import { askWhichRecipe, recipeMeant } from '../../which-recipe.ts';
@@ -63,6 +63,7 @@ async function stories(
   const sum = (pick: (story: (typeof told)[number]) => number) =>
     told.reduce((total, each) => total + pick(each), 0);
   const left = told.flatMap((story) => story.left).reduce((total, { pieces }) => total + pieces, 0);
+  const overrides = told.flatMap(overrideLines);
   const codes = told.map(({ batch }) => batch.code).join(', ');
   return {
     answer: {
@@ -70,6 +71,9 @@ async function stories(
       sections: [
         { kind: 'list', items: told.map((story) => storyLine(asked, story)) },
         { kind: 'list', heading: 'Lots', items: told.map((story) => lotsLine(asked, story)) },
+        ...(overrides.length > 0
+          ? [{ kind: 'list' as const, heading: 'Staff override', items: overrides }]
+          : []),
       ],
       cautions: [
         `Recalled? Set all of it aside, serve none, and tell ${asked.kitchen.book.settings.contacts.dietitian} now. Only lots that were logged are known here.`,
