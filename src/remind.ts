@@ -71,7 +71,6 @@ function calendarReader({ kitchen, workspace, report }: RemindParts, here: Kitch
       if (!fetchCalendar || reading) return;
       const desk = {
         games: kitchen.games(workspace),
-        reminders: kitchen.reminders(workspace),
         fetchCalendar,
       };
       reading = Promise.all([import('./kitchen/games/calendar-news.ts'), here(workspace)])

@@ -1,7 +1,9 @@
 import type { Kysely } from 'kysely';
-import type { Game, GameBook, GameBooks } from '../kitchen/games/game.ts';
+import type { CalendarSource, Game, GameBook, GameBooks } from '../kitchen/games/game.ts';
 import type { Database } from './database.ts';
+import { lockWorkspace } from './dialect/lock-workspace.ts';
 import { calendarOf, calendarRow, gameOf, gameRow } from './game-rows.ts';
+import { insertOnce } from './reminders/plan.ts';
 import type { Schema } from './schema.ts';
 import { withStoreProblems } from './store-problem.ts';
 
@@ -10,10 +12,10 @@ const ROWS_AT_ONCE = 500;
 
 /** The games kept in this database, one book a workspace. */
 export function gameBooksIn(database: Database): GameBooks {
-  return (workspace) => withStoreProblems(gameBook(database.db, workspace));
+  return (workspace) => withStoreProblems(gameBook(database, workspace));
 }
 
-function gameBook(db: Kysely<Schema>, workspace: string): GameBook {
+function gameBook({ db, engine }: Database, workspace: string): GameBook {
   return {
     async between(from, to) {
       const rows = await db
@@ -36,12 +38,7 @@ function gameBook(db: Kysely<Schema>, workspace: string): GameBook {
       return row && gameOf(row);
     },
 
-    put: (games) =>
-      db.transaction().execute(async (trx) => {
-        for (let start = 0; start < games.length; start += ROWS_AT_ONCE) {
-          await putSome(trx, workspace, games.slice(start, start + ROWS_AT_ONCE));
-        }
-      }),
+    put: (games) => db.transaction().execute((trx) => putAll(trx, workspace, games)),
 
     async ofCalendar(calendarId) {
       const rows = await db
@@ -63,14 +60,15 @@ function gameBook(db: Kysely<Schema>, workspace: string): GameBook {
       return rows.map(calendarOf);
     },
 
-    async putCalendar(calendar) {
-      const { workspace: _w, id: _id, ...changed } = calendarRow(workspace, calendar);
-      await db
-        .insertInto('calendars')
-        .values(calendarRow(workspace, calendar))
-        .onConflict((conflict) => conflict.columns(['workspace', 'id']).doUpdateSet(changed))
-        .execute();
-    },
+    putCalendar: (calendar) => putCalendar(db, workspace, calendar),
+
+    putRead: ({ calendar, games, news }, nowMs) =>
+      db.transaction().execute(async (trx) => {
+        await lockWorkspace(trx, engine, workspace);
+        await putAll(trx, workspace, games);
+        await putCalendar(trx, workspace, calendar);
+        if (news) await insertOnce(trx, workspace, news, nowMs);
+      }),
 
     removeCalendar: (id) =>
       db.transaction().execute(async (trx) => {
@@ -82,6 +80,21 @@ function gameBook(db: Kysely<Schema>, workspace: string): GameBook {
         await trx.deleteFrom('calendars').where('workspace', '=', workspace).where('id', '=', id).execute();
       }),
   };
+}
+
+async function putCalendar(db: Kysely<Schema>, workspace: string, calendar: CalendarSource): Promise<void> {
+  const { workspace: _w, id: _id, ...changed } = calendarRow(workspace, calendar);
+  await db
+    .insertInto('calendars')
+    .values(calendarRow(workspace, calendar))
+    .onConflict((conflict) => conflict.columns(['workspace', 'id']).doUpdateSet(changed))
+    .execute();
+}
+
+async function putAll(db: Kysely<Schema>, workspace: string, games: readonly Game[]): Promise<void> {
+  for (let start = 0; start < games.length; start += ROWS_AT_ONCE) {
+    await putSome(db, workspace, games.slice(start, start + ROWS_AT_ONCE));
+  }
 }
 
 async function putSome(db: Kysely<Schema>, workspace: string, games: readonly Game[]): Promise<void> {

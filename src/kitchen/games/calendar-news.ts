@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
 import type { KitchenSettings } from '../../nutrition/book.ts';
-import type { NewReminder, ReminderBook } from '../reminders/reminder-book.ts';
+import type { NewReminder } from '../reminders/reminder-book.ts';
 import { type CalendarDate, dateOf } from '../time/zone.ts';
 import type { FetchCalendar } from './calendar/reach.ts';
 import type { GameBook } from './game.ts';
-import { type ReadAgain, readDueCalendars } from './import-calendar.ts';
+import { readDueCalendars, type ToldOfReading } from './import-calendar.ts';
 import { changeWords } from './say-change.ts';
 import { sayGame } from './say-game.ts';
 
@@ -12,31 +12,32 @@ import { sayGame } from './say-game.ts';
 const HELPS_MS = 24 * 3_600_000;
 const MOST_TOLD = 3;
 
+type Reading = Parameters<ToldOfReading>[0];
+
 export interface NewsDesk {
   readonly games: GameBook;
-  readonly reminders: Pick<ReminderBook, 'add'>;
   readonly settings: KitchenSettings;
   readonly fetchCalendar: FetchCalendar;
 }
 
 /**
- * Reads again the calendars whose time has come and has people told what changed for games to come. The news is named
- * by what it says, so several instances that read the same feed tell it once.
+ * Reads again the calendars whose time has come and has people told what changed for games to come. The news is
+ * written with the games, so that neither is kept without the other, and is named by what it says, so several instances that read the same feed tell it once.
  */
 export async function tellCalendarNews(desk: NewsDesk, nowMs: number): Promise<number> {
-  const { games, reminders, settings, fetchCalendar } = desk;
+  const { games, settings, fetchCalendar } = desk;
   const today = dateOf(nowMs, settings.timeZone);
   let told = 0;
-  for (const read of await readDueCalendars({ games, settings, nowMs }, fetchCalendar)) {
+  await readDueCalendars({ games, settings, nowMs }, fetchCalendar, (read) => {
     const title = newsOf(read, today, nowMs);
-    if (title === undefined) continue;
-    await reminders.add(newsReminder(read, title, nowMs), nowMs);
+    if (title === undefined) return undefined;
     told += 1;
-  }
+    return newsReminder(read, title, nowMs);
+  });
   return told;
 }
 
-function newsReminder({ calendar }: ReadAgain, title: string, nowMs: number): NewReminder {
+function newsReminder({ calendar }: Reading, title: string, nowMs: number): NewReminder {
   const name = createHash('sha256').update(title).digest('hex').slice(0, 16);
   return {
     key: `calendar:${calendar.id}:${name}`,
@@ -51,7 +52,7 @@ function newsReminder({ calendar }: ReadAgain, title: string, nowMs: number): Ne
 
 /** One line for the channel, or nothing when nothing to come has changed. */
 function newsOf(
-  { calendar, result, newProblem }: ReadAgain,
+  { calendar, result, newProblem }: Reading,
   today: CalendarDate,
   nowMs: number,
 ): string | undefined {

@@ -1,3 +1,4 @@
+import type { NewReminder } from '../reminders/reminder-book.ts';
 import type { CalendarDate, ClockTime } from '../time/zone.ts';
 
 export type Side = 'home' | 'away' | 'neutral';
@@ -59,6 +60,15 @@ export interface CalendarSource {
   readonly problem?: string;
 }
 
+/** What one reading of a calendar leaves behind. */
+export interface CalendarRead {
+  readonly calendar: CalendarSource;
+  /** New and changed games. */
+  readonly games: readonly Game[];
+  /** What people must be told of it. */
+  readonly news?: NewReminder;
+}
+
 /** Games and calendars of one workspace. */
 export interface GameBook {
   /** Games from one calendar date to another, both included, earliest first; cancelled ones too. */
@@ -69,6 +79,11 @@ export interface GameBook {
   ofCalendar(calendarId: string): Promise<readonly Game[]>;
   calendars(): Promise<readonly CalendarSource[]>;
   putCalendar(calendar: CalendarSource): Promise<void>;
+  /**
+   * Writes a reading in one transaction: games, calendar and news, all or none, since a game whose change is kept is no
+   * news at the next reading. News whose key is known already is not written again.
+   */
+  putRead(read: CalendarRead, nowMs: number): Promise<void>;
   /** Forgets a calendar and every game that came from it. */
   removeCalendar(id: string): Promise<void>;
 }

@@ -1,12 +1,13 @@
 import { createHash } from 'node:crypto';
 import type { KitchenSettings } from '../../nutrition/book.ts';
 import { Problem } from '../../nutrition/problem.ts';
+import type { NewReminder } from '../reminders/reminder-book.ts';
 import { type CalendarDate, dateOf } from '../time/zone.ts';
 import type { FetchCalendar } from './calendar/reach.ts';
 import { readCalendar } from './calendar/read-calendar.ts';
 import type { CalendarProblem } from './calendar/reading.ts';
 import type { CalendarSource, Game, GameBook } from './game.ts';
-import { type ChangedGame, type GameChange, mergeGames } from './merge-games.ts';
+import { type ChangedGame, type GameChange, type MergedGames, mergeGames } from './merge-games.ts';
 
 /** A calendar behind an address is read again this often, also after it failed. */
 const READ_AGAIN_MS = 60 * 60_000;
@@ -17,6 +18,15 @@ export interface ImportDesk {
   readonly settings: KitchenSettings;
   readonly nowMs: number;
 }
+
+/** What people are told of a reading, if anything; it is written together with what was read. */
+export type ToldOfReading = (
+  read: Pick<ReadAgain, 'calendar' | 'newProblem'> & {
+    readonly result?: Pick<MergedGames, 'changes' | 'missing'>;
+  },
+) => NewReminder | undefined;
+
+const nothing: ToldOfReading = () => undefined;
 
 export interface ImportResult {
   readonly calendar: CalendarSource;
@@ -40,6 +50,7 @@ export async function importCalendar(
   desk: ImportDesk,
   bytes: Uint8Array,
   from: ImportFrom,
+  told: ToldOfReading = nothing,
 ): Promise<ImportResult> {
   const { games: book, settings, nowMs } = desk;
   const source = 'file' in from ? from.file : from.url;
@@ -64,9 +75,8 @@ export async function importCalendar(
   const typed = (await book.between(today, LAST_DATE)).filter(({ calendarId: from }) => from === undefined);
   const merged = mergeGames(calendar.id, known, reading, nowMs, today, typed);
   const twins = merged.changes.filter(({ kind, before }) => kind === 'added' && before).length;
-  // Games first: with the new etag kept but not its games, an unchanged address would never bring them.
-  await book.put(merged.put);
-  await book.putCalendar(calendar);
+  const news = told({ calendar, result: merged });
+  await book.putRead({ calendar, games: merged.put, ...(news ? { news } : {}) }, nowMs);
   return {
     calendar,
     games: await book.ofCalendar(calendar.id),
@@ -100,6 +110,7 @@ export async function importAddress(
   desk: ImportDesk,
   fetchCalendar: FetchCalendar,
   address: string,
+  told: ToldOfReading = nothing,
 ): Promise<ImportResult | undefined> {
   const url = plainAddress(address);
   const id = calendarId({ url });
@@ -113,7 +124,7 @@ export async function importAddress(
     throw new Problem('unavailable', 'The address sent nothing to read.', 'Try again in a few minutes.');
   }
   const { bytes, etag } = fetched;
-  return importCalendar(desk, bytes, { url, ...(etag === undefined ? {} : { etag }) });
+  return importCalendar(desk, bytes, { url, ...(etag === undefined ? {} : { etag }) }, told);
 }
 
 export interface ReadAgain {
@@ -128,23 +139,27 @@ export interface ReadAgain {
 export async function readDueCalendars(
   desk: ImportDesk,
   fetchCalendar: FetchCalendar,
+  told: ToldOfReading = nothing,
 ): Promise<readonly ReadAgain[]> {
-  const due = (await desk.games.calendars()).filter(
-    ({ url, nextReadMs }) => url !== undefined && nextReadMs !== undefined && nextReadMs <= desk.nowMs,
+  const { games, nowMs } = desk;
+  const due = (await games.calendars()).filter(
+    ({ url, nextReadMs }) => url !== undefined && nextReadMs !== undefined && nextReadMs <= nowMs,
   );
   const read: ReadAgain[] = [];
   for (const calendar of due) {
     try {
-      const result = await importAddress(desk, fetchCalendar, calendar.url ?? '');
+      const result = await importAddress(desk, fetchCalendar, calendar.url ?? '', told);
       read.push({ calendar, ...(result ? { result } : {}) });
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
-      await desk.games.putCalendar({
-        ...calendar,
-        problem: error.message,
-        nextReadMs: desk.nowMs + READ_AGAIN_MS,
-      });
-      read.push({ calendar, ...(calendar.problem === error.message ? {} : { newProblem: error.message }) });
+      const failure = {
+        calendar,
+        ...(calendar.problem === error.message ? {} : { newProblem: error.message }),
+      };
+      const failed = { ...calendar, problem: error.message, nextReadMs: nowMs + READ_AGAIN_MS };
+      const news = told(failure);
+      await games.putRead({ calendar: failed, games: [], ...(news ? { news } : {}) }, nowMs);
+      read.push(failure);
     }
   }
   return read;

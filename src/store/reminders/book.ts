@@ -5,7 +5,7 @@ import { lockWorkspace } from '../dialect/lock-workspace.ts';
 import { newId } from '../ids.ts';
 import type { Schema } from '../schema.ts';
 import { withStoreProblems } from '../store-problem.ts';
-import { insertAll, replan } from './plan.ts';
+import { insertOnce, replan } from './plan.ts';
 import { dueColumns, reminderOf, ruleOf } from './rows.ts';
 
 /** More than a kitchen can have open at once. */
@@ -32,15 +32,7 @@ export function reminderBooksIn(database: Database): ReminderBooks {
 function add({ db, engine }: Database, workspace: string, reminder: NewReminder, nowMs: number) {
   return db.transaction().execute(async (trx) => {
     await lockWorkspace(trx, engine, workspace);
-    const named = trx
-      .selectFrom('reminders')
-      .selectAll()
-      .where('workspace', '=', workspace)
-      .where('key', '=', reminder.key);
-    const before = await named.executeTakeFirst();
-    if (before) return reminderOf(before);
-    await insertAll(trx, workspace, [reminder], nowMs);
-    return reminderOf(await named.executeTakeFirstOrThrow());
+    return reminderOf(await insertOnce(trx, workspace, reminder, nowMs));
   });
 }
 

@@ -126,6 +126,24 @@ export async function insertAll(
   }
 }
 
+/** Adds one unless its key is known; the row that is there then. The caller holds the workspace's lock. */
+export async function insertOnce(
+  trx: Transaction<Schema>,
+  workspace: string,
+  reminder: NewReminder,
+  nowMs: number,
+): Promise<Selectable<RemindersTable>> {
+  const named = trx
+    .selectFrom('reminders')
+    .selectAll()
+    .where('workspace', '=', workspace)
+    .where('key', '=', reminder.key);
+  const before = await named.executeTakeFirst();
+  if (before) return before;
+  await insertAll(trx, workspace, [reminder], nowMs);
+  return named.executeTakeFirstOrThrow();
+}
+
 async function lastNumber(db: Kysely<Schema>, workspace: string): Promise<number> {
   const row = await db
     .selectFrom('reminders')

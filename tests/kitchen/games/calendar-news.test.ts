@@ -1,7 +1,9 @@
+import { sql } from 'kysely';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { FetchCalendar } from '../../../src/kitchen/games/calendar/reach.ts';
 import { tellCalendarNews } from '../../../src/kitchen/games/calendar-news.ts';
 import { importAddress } from '../../../src/kitchen/games/import-calendar.ts';
+import { calendarDate } from '../../../src/kitchen/time/zone.ts';
 import { Problem } from '../../../src/nutrition/problem.ts';
 import { calendarOf } from '../../helpers/calendars.ts';
 import {
@@ -41,7 +43,6 @@ afterAll(() => kitchen.database.close());
 
 const desk = (fetchCalendar: FetchCalendar) => ({
   games: kitchen.parts.books.games,
-  reminders: kitchen.parts.books.reminders,
   settings: book.settings,
   fetchCalendar,
 });
@@ -64,11 +65,34 @@ test('the same feed an hour later is no news', async () => {
   expect(await tellCalendarNews(desk(after), NOW + 2 * HOUR)).toBe(0);
 });
 
+test('news that cannot be written leaves the games as they were, so that the next reading tells it', async () => {
+  const { database, parts } = kitchen;
+  const again = feed(event('a', '20261207T180000', 'Riverton'), event('c', '20261219T110000', 'Cedar Point'));
+  const riverton = async () =>
+    (await parts.books.games.between(calendarDate('2026-12-01'), calendarDate('2026-12-31'))).find(
+      ({ opponent }) => opponent === 'Riverton',
+    )?.date;
+  const calendars = await parts.books.games.calendars();
+  await sql`alter table reminders rename to reminders_away`.execute(database.db);
+  try {
+    await expect(tellCalendarNews(desk(again), NOW + 3 * HOUR)).rejects.toThrow(/reminders/);
+  } finally {
+    await sql`alter table reminders_away rename to reminders`.execute(database.db);
+  }
+  expect(await riverton()).toBe('2026-12-06');
+  expect(await parts.books.games.calendars()).toEqual(calendars);
+
+  expect(await tellCalendarNews(desk(again), NOW + 3 * HOUR + MINUTE)).toBe(1);
+  expect(await riverton()).toBe('2026-12-07');
+  await kitchen.tick(NOW + 3 * HOUR + 2 * MINUTE);
+  expect(news()[0]).toContain('soccer vs Riverton moved: Mon Dec 7, 6:00 pm CST, was Sun Dec 6, 4:00 pm CST');
+});
+
 test('a feed that breaks is told, with what becomes of its games', async () => {
   const down: FetchCalendar = async () => {
     throw new Problem('unavailable', 'The address cannot be reached.', 'Try later.');
   };
-  await tellCalendarNews(desk(down), NOW + 3 * HOUR);
-  await kitchen.tick(NOW + 3 * HOUR + MINUTE);
+  await tellCalendarNews(desk(down), NOW + 5 * HOUR);
+  await kitchen.tick(NOW + 5 * HOUR + MINUTE);
   expect(news()[0]).toContain('could not be read again: The address cannot be reached. Its games stay');
 });
