@@ -39,8 +39,10 @@ export async function recipeMeant(asked: Asked): Promise<Recipe | undefined> {
 function recipeByPiece(asked: Asked): Recipe | undefined {
   const { book } = asked.kitchen;
   const before = book.recipes.get(asked.conversation.recipeId ?? '');
-  const { unit } = asked.slots;
-  if (typeof unit !== 'string' || before?.pieceUnit === unit || !isPieceWord(asked, unit)) return before;
+  const { unit: counted, portion_unit: each } = asked.slots;
+  // "3 bars each for 20" counts people, and bars for each of them.
+  const unit = [counted, each].find((word) => typeof word === 'string' && isPieceWord(asked, word));
+  if (typeof unit !== 'string' || before?.pieceUnit === unit) return before;
   const match = findersOf(book).recipes.find(unit);
   return match.kind === 'found' ? match.recipe : undefined;
 }

@@ -164,7 +164,7 @@ describe('a follow-up', () => {
 });
 
 test('what is not known through the same label is said once', async () => {
-  const { answer } = await ask('allergens in hummus');
+  const { answer } = await ask('allergens in homemade hummus');
   const rows = answer?.sections.flatMap((section) => (section.kind === 'table' ? section.rows : [])) ?? [];
   expect(rows).toHaveLength(2);
   expect(rows[1]?.[0]).toContain('fish, crustacean shellfish, tree nuts');

@@ -6,6 +6,7 @@ import { mergeContainers } from './lex/merge-containers.ts';
 import { mergeNames } from './lex/merge-names.ts';
 import { mergeNeeds } from './lex/merge-needs.ts';
 import { mergeTimes } from './lex/merge-times.ts';
+import { splitListedNeeds } from './lex/need-in-name.ts';
 import { normalize } from './normalize.ts';
 import { tokenize } from './tokens.ts';
 import { vocabularyOf } from './vocabulary.ts';
@@ -32,7 +33,9 @@ export function lex(text: string, book: Book, nowMs: number): Lexed {
   const plain = normalize(text);
   const vocabulary = vocabularyOf(book);
   const line = lineOf(tokenize(plain), vocabulary, nowMs, book.settings.timeZone);
-  const atoms = mergeTimes(mergeContainers(mergeNames(mergeNeeds(annotate(line)), vocabulary)));
+  const atoms = mergeTimes(
+    mergeContainers(mergeNames(mergeNeeds(splitListedNeeds(annotate(line))), vocabulary)),
+  );
   let said = ' ';
   for (const token of line.tokens) if (token.kind !== 'sign') said += `${token.word} `;
   let shape = ' ';

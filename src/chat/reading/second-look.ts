@@ -37,6 +37,7 @@ const BY_WHAT_IS_NAMED: readonly (readonly [intent: Intent, pattern: RegExp])[] 
     'schedule',
     / (?:games?|match|matches|meet|opponent|kickoff|tip off|tipoff|first pitch|face off|faceoff) /,
   ],
+  ['macros', /^ (?:Q|N) (?:of )?F (?:(?:and |plus |with )?(?:(?:Q|N) (?:of )?)?F )+$/],
   ['cost', / (?:spending|spend|price|cost|dollars|money|budget|C) /],
   ['allergens', / (?:allergy|allergic|alergy|intolerant|intolerance) | A .*(?:R|P|options?|snacks?) /],
   ['allergens', / (?:R|P|it|that|this) .*(?:A|V) | (?:V|F) in (?:[a-z]+ )?R | ^ (?:A )+/],

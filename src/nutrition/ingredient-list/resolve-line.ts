@@ -47,8 +47,12 @@ export function resolveLine(line: WrittenLine, finder: FoodFinder): ResolvedLine
     return {
       written: line.written,
       reason,
-      message: error.message,
-      hint: error.hint,
+      ...(reason === 'no_amount'
+        ? {
+            message: `No amount for ${line.foodWords}: left out.`,
+            hint: `Write one, like "1 tsp ${line.foodWords}".`,
+          }
+        : { message: error.message, hint: error.hint }),
       food: found.food,
       nearest: [],
     };

@@ -1,20 +1,43 @@
 import type { Need } from '../../../nutrition/allergens.ts';
 import { type AllergenReport, allergensOf } from '../../../nutrition/allergens-of.ts';
+import type { Book } from '../../../nutrition/book.ts';
 import type { Food } from '../../../nutrition/food.ts';
+import type { Recipe } from '../../../nutrition/recipe.ts';
 import { standsAgainst } from '../../../nutrition/swap/offer.ts';
 import type { Answer } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
-import { isAllergy, reactionCaution } from '../../need-words.ts';
+import { isAllergy, listed, reactionCaution } from '../../need-words.ts';
+import { ownProduct } from '../../own-product.ts';
 import { recipesWith } from './one-ingredient.ts';
 import { containsTitle } from './one-recipe.ts';
 import { reportCautions, reportData, reportSections } from './report-sections.ts';
 import { verdictTitle } from './verdict-words.ts';
 
-/** Allergens of one food, and which recipes of the kitchen use it. */
+/**
+ * Allergens of one food, and which recipes of the kitchen use it. A plain food whose package the kitchen has is answered
+ * by that label; what a recipe holds of the plain one is said beside it.
+ */
 export function foodAnswer(asked: Asked, food: Food, needs: readonly Need[]): Answer {
+  const own = ownProduct(asked.kitchen.book, food);
+  if (!own) return answerOf(asked, food, needs);
+  const answer = answerOf(asked, own, needs);
+  const { book } = asked.kitchen;
+  const elsewhere = recipesUsing(book, food);
+  if (elsewhere.length === 0) return answer;
+  const plain = titleOf(asked, food, allergensOf([food], book.settings.allergenList), needs);
+  return {
+    ...answer,
+    title: `${answer.title} Not the same in ${listed(elsewhere.map((r) => r.title))}: ${plain}`,
+  };
+}
+
+const recipesUsing = (book: Book, food: Food): Recipe[] =>
+  [...book.recipes.values()].filter((recipe) => recipe.lines.some((line) => line.foodId === food.id));
+
+function answerOf(asked: Asked, food: Food, needs: readonly Need[]): Answer {
   const { book } = asked.kitchen;
   const report = allergensOf([food], book.settings.allergenList);
-  const usedIn = [...book.recipes.values()].filter((r) => r.lines.some((line) => line.foodId === food.id));
+  const usedIn = recipesUsing(book, food);
   return {
     title: titleOf(asked, food, report, needs),
     sections: [

@@ -46,6 +46,7 @@ export function unsureName(asked: Asked, name: string, intent: Intent, needs: re
 const question = (known: string, intent: Intent, needs: readonly Need[]): string => {
   if (intent === 'swap')
     return needs.length > 0 ? `${freeWords(needs)} version of ${known}` : `instead of ${known}`;
+  if (intent === 'macros') return `label for ${known}`;
   return needs.length > 0 ? `is ${known} ${freeWords(needs)}` : `allergens in ${known}`;
 };
 

@@ -3,9 +3,12 @@ import { Problem } from '../../../nutrition/problem.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import type { Answer } from '../../answer.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
+import { foodCalled } from '../../find-food.ts';
 import { findersOf } from '../../finders.ts';
+import { ownProduct } from '../../own-product.ts';
 import { energyNotShown, seesEnergy, shownTo, whereEnergyIs } from '../../quiet-numbers.ts';
 import type { Slots } from '../../slots.ts';
+import { whenUnsure } from '../allergens/unsure-name.ts';
 import { figuresAnswer } from './answer-figures.ts';
 import { basisOf } from './basis.ts';
 import { compareAnswer, type Side } from './compare-answer.ts';
@@ -34,7 +37,9 @@ export const macros: Command = {
   ...macrosHead,
   async answers(asked) {
     const { foods } = findersOf(asked.kitchen.book);
-    const typed = withTypedList(asked.slots, asked.request.text, foods);
+    const unsure = unsureLabel(asked);
+    if (unsure) return unsure;
+    const typed = withTypedList(withOwnPackage(asked), asked.request.text, foods);
     const slots = withWhatWasSaid(withSeveralFoods(typed, asked), asked);
     const keys = wantedKeys(slots);
     const { request } = asked;
@@ -52,6 +57,25 @@ export const macros: Command = {
     return answered(answerFor(subject, slots, asked, shown), slots, subject);
   },
 };
+
+/** A label is put on a package: it is made for a name that is exactly one of the kitchen's, or for a typed list. */
+function unsureLabel(asked: Asked): Answered | undefined {
+  const { slots, request, kitchen } = asked;
+  const isOne = slots.recipe !== undefined || slots.ingredient !== undefined;
+  if (slots.output !== 'label' || !isOne || slots.items !== undefined) return undefined;
+  const { items } = withTypedList(slots, request.text, findersOf(kitchen.book).foods);
+  return items === undefined ? whenUnsure(asked, 'macros', []) : undefined;
+}
+
+/** "Nutrition label hummus" is about the package this kitchen buys, where it has one. */
+function withOwnPackage({ slots, kitchen: { book } }: Asked): Slots {
+  const food =
+    slots.output === 'label' && slots.recipe === undefined
+      ? foodCalled(book, String(slots.ingredient))
+      : undefined;
+  const own = food && ownProduct(book, food);
+  return own ? { ...slots, ingredient: own.id } : slots;
+}
 
 /** A request that leans on the last one: "cut into 10", "label", "sodium?". */
 function withWhatWasSaid(slots: Slots, { conversation }: Asked): Slots {

@@ -52,14 +52,22 @@ export const scale: Command = {
       { ...asked, slots: withConversation({ ...slots, ...named(slots.recipe, recipe) }, conversation) },
       recipe,
     );
+    const answer = await forDay(answered.answer, asked);
     const isAssumed = slots.recipe === undefined && recipe.id !== conversation.recipeId;
-    return isAssumed ? { ...answered, answer: sayingWhich(answered.answer, slots, recipe) } : answered;
+    return { ...answered, answer: isAssumed ? sayingWhich(answer, slots, recipe) : answer };
   },
 };
 
+/** The day is looked up only where one was said: most batches are for now, and a start should not load the games. */
+async function forDay(answer: Answer, asked: Asked): Promise<Answer> {
+  if (asked.slots.when === undefined) return answer;
+  const { withDay } = await import('./day-meant.ts');
+  return withDay(answer, asked);
+}
+
 /** "40 bars" is taken as this kitchen takes it, and says so: the wrong bars are forty too many. */
-function sayingWhich(answer: Answer, { unit }: Slots, recipe: Recipe): Answer {
-  const word = pluralOf(String(unit ?? recipe.pieceUnit), 2);
+function sayingWhich(answer: Answer, { unit, portion_unit: each }: Slots, recipe: Recipe): Answer {
+  const word = pluralOf(String(each ?? unit ?? recipe.pieceUnit), 2);
   const text = `"${word}" alone means ${recipe.title} here; name another recipe for those.`;
   return { ...answer, sections: [{ kind: 'text', text }, ...answer.sections] };
 }

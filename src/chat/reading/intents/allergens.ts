@@ -40,6 +40,8 @@ export const allergens: IntentReader = {
       7,
     ],
     [/ anything with (?:V|A) /, 7.4],
+    [/ (?:whats|what is|what) (?:[a-z]+ )*in (?:[a-z]+ )*R (?:[a-z]+ )*(?:A|V) (?:\? )?$/, 7.6],
+    [/ (?:can|could|may|should) (?:[a-z]+ )*(?:R|P|F) be (?:[a-z]+ )?eaten by .*(?:A|V) /, 9],
     [/^ A R (?:yes or no|ok|okay|yes|y n) (?:\? )?$/, 7.4],
     [/ (?:roster|count|number) .*A /, 7],
     [/ (?:recheck|check again) (?:[a-z]+ )?(?:R|P) /, 7.4],

@@ -1,7 +1,8 @@
 import type { Atom } from '../atoms.ts';
-import { stem } from '../stem.ts';
+import { stem, stems } from '../stem.ts';
 import { DISH_NOUNS } from '../vocabulary/things.ts';
 import type { Vocabulary } from '../vocabulary.ts';
+import { splitNeed } from './need-in-name.ts';
 
 const NO_DISH = new Set(['person', 'serving', 'piece', 'snack']);
 const MOST_WORDS = 3;
@@ -23,7 +24,7 @@ export function mergeNames(atoms: Atom[], vocabulary: Vocabulary): Atom[] {
       merged.push(turned);
       i += 2;
     } else if (atom.sym === 'P' && !NO_DISH.has(atom.unit ?? ''))
-      merged.push(named(merged, atom, vocabulary));
+      merged.push(...withNeedApart(named(merged, atom, vocabulary), vocabulary));
     else if (isDishNoun(atom)) merged.push(dishNamed(merged, atom, vocabulary));
     else if (isOnes(atom) && merged.at(-1)?.sym === 'F') merged.push(...onesNamed(merged, atom, vocabulary));
     else if (atom.sym === 'R' && atom.id === undefined)
@@ -31,6 +32,23 @@ export function mergeNames(atoms: Atom[], vocabulary: Vocabulary): Atom[] {
     else merged.push(atom);
   }
   return merged;
+}
+
+/** "gf oat bars" are the oat bars with a need, unless this kitchen has a dish of just that name. */
+function withNeedApart(dish: Atom, vocabulary: Vocabulary): Atom[] {
+  const split = dish.sym === 'R' && dish.id === undefined ? splitNeed(dish) : undefined;
+  const id = split && recipeCalled(split[1], vocabulary);
+  if (!split || id === undefined) return [dish];
+  return [split[0], { ...dish, text: split[1], word: split[1], id }];
+}
+
+/** The recipe of just that name, else the only one whose names hold all the words. */
+function recipeCalled(name: string, { phrases, resolveRecipe }: Vocabulary): string | undefined {
+  const forms = stems(name);
+  const called = phrases
+    .get(forms[0] ?? '')
+    ?.find((phrase) => phrase.meaning.sym === 'R' && phrase.stems.join(' ') === forms.join(' '));
+  return called?.meaning.id ?? resolveRecipe(name);
 }
 
 /** "bars of cherry", "bites of cocoa": a dish of the kitchen said the other way round. */

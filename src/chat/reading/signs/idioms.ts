@@ -36,6 +36,8 @@ const IDIOMS: readonly RegExp[] = [
   / (?:with|has|have|carries|carry|carrying|who has|owns?) (?:an? |the |their |his |her |own |two |a prescribed )*(?:epi ?pens?|auto ?injectors?|injectors?) (?=for|on file|and (?:wants|needs a|asks|would)|which|what|can|so what|travels?|in (?:her|his|their) bag|listed|on the roster)/g,
   / (?:how many|expired|expire|expiring|expiration|restock|order|new|spare|extra|check|inventory|do we have|where do we (?:keep|store)|pack|packing|training) (?:[a-z]+ ){0,4}(?:epi ?pens?|auto ?injectors?|injectors?) (?=(?:in stock|in the (?:kit|bag|cabinet)|expire|expiring|expired|for the (?:kit|trip|bus)|on the list|inventory|training|this season) )/g,
   / (?:epi ?pens?|auto ?injectors?|injectors?) (?:[a-z]+ ){0,3}(?:expire\w*|expiring|expiration|expiry|training|refills?|in stock|policy|inventory) /g,
+  // Asked of a snack before anybody has it.
+  / (?:can|could|may|should) (?:[a-z]+ ){0,5}be (?:safely )?(?:eaten|had|tasted|drunk) by /g,
   // Everyday breath, hands, backs, heads, periods, weights.
   / (?:take a|deep|bad|breath of fresh|hold your|waste of) breath (?!and)| breathing room | (?:breathe|breath) (?:easy|life into) /g,
   / (?:by|on|at|in|second|to|with one|extra|lend a|need a|give a|gimme a|left|first|other|hour|minute|second) hands? (?!is|hurts?|swell|burn|cut|bleed|numb|pain|swollen)| hands? (?:off|over|out|on|mixed|mixer|mixing|blender|wash\w*|sanitizer stations?|rolled|made|full|up|towels?) | on the other hand /g,

@@ -7,6 +7,7 @@ import type { Phrase, WordTable } from '../vocabulary.ts';
 import { COMMON_WORDS } from './common-words.ts';
 import { CUE_WORDS } from './cue-words.ts';
 import { DAY_WORDS, DURATION_UNITS, MONTHS } from './days.ts';
+import { NAMING_WORDS } from './name-words.ts';
 import { ALLERGEN_NOUNS, NEED_PHRASES, NOT_FOODS } from './needs.ts';
 import { FACTOR_WORDS, MULTIPLES, NUMBER_WORDS, PARTS } from './numbers.ts';
 import { DISH_NOUNS, DISHES, FOODS, LOCATIONS, PANS, PIECES, SPORTS, SUPPLEMENTS } from './things.ts';
@@ -20,7 +21,7 @@ import { URGENT_WORDS } from './urgent-words.ts';
 export function compileWords(book: Book): WordTable {
   const phrases = new Map<string, Phrase[]>();
   const taken = new Set<string>();
-  const known = new Set<string>([...COMMON_WORDS, ...ruleWords()]);
+  const known = new Set<string>([...COMMON_WORDS, ...NAMING_WORDS, ...ruleWords()]);
   const targets = new Set<string>([...CUE_WORDS, ...URGENT_WORDS]);
   const add = (text: string, meaning: Meaning) => {
     const said = words(text);
