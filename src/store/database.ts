@@ -83,6 +83,13 @@ function makeFolderOf(path: string): void {
 
 function cannotOpen(error: unknown): Problem {
   const reason = error instanceof Error ? error.message : String(error);
+  if (/full|disk I\/O/i.test(reason)) {
+    return new Problem(
+      'unavailable',
+      `The kitchen's database cannot be opened: ${reason}`,
+      'Look whether the disk is full: free some space, then start again.',
+    );
+  }
   return new Problem(
     'unavailable',
     `The kitchen's database cannot be opened: ${reason}`,

@@ -23,6 +23,7 @@ const WHAT: Record<EventKind, string> = {
 
 /** Takes back the asker's last entry; both entries stay in the ledger. */
 export async function undo(asked: Asked): Promise<Answered> {
+  if (asked.conversation.last?.intent === 'game') return notAGame(asked);
   const undone = await undoLast(deskOf(asked), doingOf(asked, asked.request.nowMs));
   return {
     answer: {
@@ -39,6 +40,25 @@ export async function undo(asked: Asked): Promise<Answered> {
         changes: undone.changed.map(({ holding, pieces }) => ({ batch: holding.batch.code, pieces })),
       },
     },
+  };
+}
+
+/** Right after a game, "undo" means the game: taking back a batch instead would surprise. A second "undo" means the stock. */
+function notAGame({ conversation }: Asked): Answered {
+  const { last: _game, ...kept } = conversation;
+  return {
+    answer: {
+      title: 'A game is not undone; nothing was taken back.',
+      sections: [
+        { kind: 'text', text: 'Say how the game is: "cancel saturday game", "saturday game is at 2pm".' },
+        { kind: 'text', text: 'For your last entry of the stock, say "undo" once more.' },
+      ],
+      cautions: [],
+      next: ['schedule', 'undo'].map((says) => ({ label: says, says })),
+      audience: 'asker',
+      data: { undone: false },
+    },
+    conversation: kept,
   };
 }
 
