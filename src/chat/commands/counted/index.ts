@@ -1,6 +1,7 @@
 import { type Counted, recordCounted } from '../../../kitchen/stock/record-counted.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
+import { foodCounted } from '../../pantry/counted.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 import { settled, withQuestion } from '../../stock/merged.ts';
 import { whenDone } from '../../stock/when.ts';
@@ -15,6 +16,7 @@ export const counted: Command = {
 };
 
 async function log(asked: Asked): Promise<Answered> {
+  if (asked.slots.ingredient !== undefined) return { answer: await foodCounted(asked) };
   const desk = deskOf(asked);
   const pieces = asked.slots.quantity ?? asked.slots.remaining;
   if (Array.isArray(asked.slots.items)) {

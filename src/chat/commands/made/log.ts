@@ -2,6 +2,7 @@ import { type NewBatch, recordMade } from '../../../kitchen/stock/record-made.ts
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import type { Answered, Asked } from '../../command.ts';
+import { withUses } from '../../pantry/uses.ts';
 import type { Slots } from '../../slots.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 import { settled } from '../../stock/merged.ts';
@@ -31,12 +32,15 @@ export async function logMade(asked: Asked): Promise<Answered> {
       ...overrideSaid(asked),
     });
   }
-  const { made, again } = await recordMade(deskOf(asked), {
+  const { made, again, uses } = await recordMade(deskOf(asked), {
     ...doingOf(asked, whenDone(asked, asked.slots.made)),
     batches,
   });
   const recipeIds = made.map(({ batch }) => batch.recipeId);
-  return { answer: madeAnswer(asked, made, again), conversation: settled(asked, 'made', recipeIds) };
+  return {
+    answer: withUses(asked, madeAnswer(asked, made, again), uses),
+    conversation: settled(asked, 'made', recipeIds),
+  };
 }
 
 /** Each kind that was named, with what was said of all of them. */

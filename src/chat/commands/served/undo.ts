@@ -1,6 +1,7 @@
 import type { EventKind } from '../../../kitchen/stock/ledger.ts';
 import { type Undone, undoLast } from '../../../kitchen/stock/undo.ts';
 import type { Answered, Asked } from '../../command.ts';
+import { pantryWords } from '../../pantry/amount.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 import { entryTime } from '../../stock/taken.ts';
 import { piecesOf } from '../../stock/words.ts';
@@ -25,12 +26,13 @@ const WHAT: Record<EventKind, string> = {
 export async function undo(asked: Asked): Promise<Answered> {
   if (asked.conversation.last?.intent === 'game') return notAGame(asked);
   const undone = await undoLast(deskOf(asked), doingOf(asked, asked.request.nowMs));
+  const lines = changes(asked, undone);
   return {
     answer: {
       title: undone.again
         ? 'Already undone; nothing was taken back twice.'
         : `Undone: ${WHAT[undone.event.kind]} of ${entryTime(asked, undone.event.atMs)}.`,
-      sections: undone.changed.length > 0 ? [{ kind: 'list', items: changes(undone) }] : [],
+      sections: lines.length > 0 ? [{ kind: 'list', items: lines }] : [],
       cautions: [],
       next: ['stock', 'undo'].map((says) => ({ label: says, says })),
       audience: 'channel',
@@ -63,10 +65,15 @@ function notAGame({ conversation }: Asked): Answered {
 }
 
 /** What came back and what left again; a move is both, and shows as the place it is in now. */
-function changes({ changed }: Undone): string[] {
-  return changed.map(({ holding, pieces }) =>
+function changes(asked: Asked, { changed, pantry }: Undone): string[] {
+  const pieces = changed.map(({ holding, pieces }) =>
     pieces > 0
       ? `${piecesOf(pieces, holding.batch)} back in ${holding.batch.code}`
       : `${piecesOf(-pieces, holding.batch)} out of ${holding.batch.code} again`,
   );
+  const food = pantry.map(({ foodId, massG }) => {
+    const name = asked.kitchen.book.foods.get(foodId)?.name ?? foodId;
+    return `${name}: ${pantryWords(Math.abs(massG))} ${massG > 0 ? 'back in' : 'out of'} the pantry`;
+  });
+  return [...pieces, ...food];
 }

@@ -3,6 +3,8 @@ import { stockView } from '../../../kitchen/stock/view.ts';
 import type { Answer } from '../../answer.ts';
 import type { Asked, Command } from '../../command.ts';
 import { needsOf } from '../../need-words.ts';
+import { received } from '../../pantry/received.ts';
+import { foodOnHand, shelf } from '../../pantry/shelf.ts';
 import { deskOf } from '../../stock/desk.ts';
 import { isPieceUnit, whichSaid } from '../../stock/which.ts';
 import { batchInfo } from './batch-info.ts';
@@ -28,6 +30,9 @@ export const stock: Command = {
 async function answerOf(asked: Asked): Promise<Answer> {
   const { slots, kitchen, request } = asked;
   const desk = deskOf(asked);
+  if (slots.action === 'received') return received(asked);
+  if (slots.ingredient !== undefined && slots.recipe === undefined) return foodOnHand(asked);
+  if (slots.location === 'pantry' && slots.recipe === undefined) return shelf(asked);
   if (slots.ask === 'week') return weekAnswer(asked, desk);
   if (slots.ask === 'batch_info') return batchInfo(asked, desk);
   if (slots.ask === 'shelf_life' && slots.batch === undefined) return shelfLife(asked);

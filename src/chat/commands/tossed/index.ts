@@ -3,6 +3,7 @@ import type { Desk } from '../../../kitchen/stock/desk.ts';
 import { recordTossed, recordTossedExpired, type TakenPieces } from '../../../kitchen/stock/record-taken.ts';
 import { mustGo } from '../../../kitchen/stock/usable.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
+import { foodTossed } from '../../pantry/counted.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 import { settled, withQuestion } from '../../stock/merged.ts';
 import { itemsTaken, recipesTaken, takenData, takenLine } from '../../stock/taken.ts';
@@ -17,8 +18,9 @@ export const tossed: Command = {
 };
 
 async function log(asked: Asked): Promise<Answered> {
-  const desk = deskOf(asked);
   const { slots } = asked;
+  if (slots.ingredient !== undefined) return { answer: await foodTossed(asked, noteOf(asked)) };
+  const desk = deskOf(asked);
   const doing = doingOf(asked, whenDone(asked, slots.when), noteOf(asked));
   if (slots.reason === 'expired' && slots.quantity === 'all') {
     const which = await whichSaid(asked, desk);

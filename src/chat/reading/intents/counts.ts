@@ -2,8 +2,8 @@ import type { Intent, Slots, SlotValue } from '../../slots.ts';
 import type { IntentReader, Rule } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { first, lastIn } from '../slots/find.ts';
-import { batch, location, nameOf, recipe, sport } from '../slots/names.ts';
-import { bareUnit, numberOf, quantity, unitAfter } from '../slots/numbers.ts';
+import { batch, ingredient, location, nameOf, recipe, sport } from '../slots/names.ts';
+import { amount, bareUnit, numberOf, quantity, unitAfter } from '../slots/numbers.ts';
 import { madeWhen, when } from '../slots/when.ts';
 
 const COUNT = '(?:N|all|everything|the rest|rest|B|last)';
@@ -48,6 +48,7 @@ const TOSSED: readonly Rule[] = [
 ];
 
 const COUNTED: readonly Rule[] = [
+  [/ (?:counted|count|recount|recounted) (?:[a-z]+ ){0,4}Q (?:[a-z]+ ){0,2}F /, 8],
   [/ (?:counted|count|recount|recounted) (?:[a-z]+ ){0,4}N /, 7.6],
   [/ i count N /, 8],
   [/^ (?:inventory|stock|count|counts|current stock|on hand|shelf) (?:[a-z:]+ )*N (?:R|P) /, 7.5],
@@ -149,6 +150,7 @@ function slotsOf(intent: Intent, lexed: Lexed): Slots {
   const dated = / (?:from|made|baked) (?:[a-z]+ )?W | W (?:R|P) /.test(shape);
   const count = quantity(lexed);
   return {
+    ...food(intent, lexed),
     ...(count.quantity === undefined && / (?:all|everything|the rest|whole batch) /.test(shape)
       ? { quantity: 'all', ...unitOf(lexed) }
       : count),
@@ -167,6 +169,17 @@ function slotsOf(intent: Intent, lexed: Lexed): Slots {
     ...note(intent, lexed),
     ...(/ undo /.test(shape) ? { undo: true } : {}),
     ...remaining(lexed),
+  };
+}
+
+/** Food of the pantry: "counted 12 lb oats", "tossed 2 lb raisins", "tossed all the spinach". */
+function food(intent: Intent, lexed: Lexed): Slots {
+  if (intent === 'served' || lexed.syms.has('R') || lexed.syms.has('P') || !lexed.syms.has('F')) return {};
+  const lot = first(lexed, 'D');
+  return {
+    ...ingredient(lexed),
+    ...amount(lexed),
+    ...(lot ? { lot: lot.text } : {}),
   };
 }
 
