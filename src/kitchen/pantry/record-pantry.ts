@@ -84,8 +84,8 @@ export function recordPrice(desk: Desk, told: Doing & { readonly price: Omit<Sta
 }
 
 /** Records what was told of a label. */
-export const recordLabel = (desk: Desk, told: Doing & { readonly note: LabelNote }) =>
-  recordTold(desk, 'label', told, { labels: [told.note] });
+export const recordLabel = (desk: Desk, told: Doing & { readonly label: LabelNote }) =>
+  recordTold(desk, 'label', told, { labels: [told.label] });
 
 /** Records what was put on the shopping list or taken off it. */
 export function recordListed(desk: Desk, told: Doing & { readonly items: readonly ListNote[] }) {

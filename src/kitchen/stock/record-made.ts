@@ -1,5 +1,6 @@
 import { Problem } from '../../nutrition/problem.ts';
 import type { Recipe } from '../../nutrition/recipe.ts';
+import { refuseUnchecked } from '../pantry/unchecked-label.ts';
 import { type PantryUse, usedByBatches } from '../pantry/uses.ts';
 import { addDays, type CalendarDate, dateOf } from '../time/zone.ts';
 import { batchFacts } from './batch-facts.ts';
@@ -56,6 +57,11 @@ export async function recordMade(desk: Desk, doing: Made): Promise<Recorded> {
     const { requestKey } = doing;
     const before = requestKey === undefined ? undefined : await ledger.eventByRequest(requestKey);
     if (before) return { made: await madeBefore(ledger, before), again: true, uses: [] };
+    await refuseUnchecked(
+      ledger,
+      desk.book,
+      placed.map(({ made }) => made.recipe),
+    );
     const event = eventOf(ledger, desk, 'made', { ...doing, atMs });
     const firstCode = await ledger.nextBatchCode();
     const made: MadeBatch[] = [];

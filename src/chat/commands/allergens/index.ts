@@ -12,6 +12,7 @@ import { ownNeeds, teamAnswer } from '../roster/team.ts';
 import { stock } from '../stock/index.ts';
 import { allRecipesAnswer } from './all-recipes.ts';
 import { allergensHead } from './head.ts';
+import { labelTold, tellsOfLabel } from './label-told.ts';
 import { foodAnswer } from './one-food.ts';
 import { recipeAnswer } from './one-recipe.ts';
 import { unsureName, whenUnsure } from './unsure-name.ts';
@@ -41,6 +42,7 @@ export const allergens: Command = {
       return { answer: allRecipesAnswer(asked, needs), conversation: { ...conversation, last: said } };
     }
     const food = foodMeant(asked);
+    if (food && tellsOfLabel(asked)) return { answer: await labelTold(asked, food) };
     if (food) return { answer: foodAnswer(asked, food, needs) };
     const recipe = await recipesMeant(asked);
     if (isSeveral(recipe)) return askWhichRecipe(asked, 'allergens', 'Which one?', recipe);

@@ -7,7 +7,9 @@ import { when } from '../slots/when.ts';
 
 /** What came is not what was read about. */
 const CHANGED =
-  / (?:new|different|changed|another|switched|swapped|other) (?:[a-z]+ )?(?:brand|brands|supplier|vendor|product|label|formula|recipe from|version of F|ingredients list) | (?:sent|send|delivered|got|bought|came|subbed|substituted|gave|ordered|using) (?:[a-z]+ )?(?:a |the |some )?(?:different|new|another|other) (?:F|R|Y|P|brand|kind|one|ones|M) | (?:label|formula|packaging|ingredients?) (?:has |have |was |were |is |are )?(?:changed|different|new) /;
+  / (?:new|different|changed|another|switched|swapped|other) (?:[a-z]+ )?(?:brand|brands|supplier|vendor|product|label|formula|recipe from|version of F|ingredients list) | (?:sent|send|delivered|got|bought|came|subbed|substituted|gave|ordered|using) (?:[a-z]+ )?(?:a |the |some )?(?:different|new|another|other) (?:F|R|Y|P|brand|kind|one|ones|M) | (?:label|formula|packaging|ingredients?) (?:has |have |was |were |is |are )?(?:changed|different|new) | (?:supplier|vendor|store|they) (?:[a-z]+ )?(?:swapped|changed|switched|replaced) (?:out )?(?:the |our )?(?:F|Y) | new (?:F|Y) (?:[a-z]+ ){0,2}(?:say|says|list|lists) | label (?:of|on) (?:the |our )?(?:F|Y) (?:[a-z]+ )?(?:changed|different|new) /;
+
+const CHECKED = / (?:checked|confirmed|read) (?:[a-z]+ ){0,2}labels? (?:of|on) /;
 
 export const allergens: IntentReader = {
   intent: 'allergens',
@@ -33,6 +35,7 @@ export const allergens: IntentReader = {
     'same',
     'label',
     'recheck',
+    'swapped',
   ],
   rules: [
     [
@@ -91,6 +94,7 @@ export const allergens: IntentReader = {
     [/^ (?:A )+\? $/, 5.6],
     [/ for (?:[a-z]+ )*(?:with|who) (?:[a-z]+ )*A /, 7],
     [CHANGED, 7],
+    [CHECKED, 9.4],
     [/ (?:cant|cannot) (?:have|eat) (?:[a-z]+ )*(?:R|P) /, 7],
     [/ (?:A|V) \? $/, 5.2],
     [/ (?:R|P) (?:[a-z]+ )?A \? /, 6.6],
@@ -109,7 +113,11 @@ export const allergens: IntentReader = {
     )
       ? { may_contain: true }
       : {}),
-    ...(CHANGED.test(lexed.shape) ? { changed_product: true } : {}),
+    ...(CHECKED.test(lexed.shape)
+      ? { checked_label: true }
+      : CHANGED.test(lexed.shape)
+        ? { changed_product: true }
+        : {}),
     ...(/ (?:label|list|card|sign|sheet) /.test(lexed.shape)
       ? { output: / label /.test(lexed.shape) ? 'label' : 'list' }
       : {}),

@@ -1,0 +1,101 @@
+import { labelStandings } from '../../../kitchen/pantry/book-as-told.ts';
+import type { LabelNote, LabelState } from '../../../kitchen/pantry/pantry.ts';
+import { recordLabel } from '../../../kitchen/pantry/record-pantry.ts';
+import { type AllergenMark, US_MAJOR_ALLERGENS } from '../../../nutrition/allergens.ts';
+import type { Food } from '../../../nutrition/food.ts';
+import { Problem } from '../../../nutrition/problem.ts';
+import type { Answer } from '../../answer.ts';
+import type { Asked } from '../../command.ts';
+import { allergenName, listed, needsOf, reactionCaution } from '../../need-words.ts';
+import { KITCHEN_ROLES } from '../../roles.ts';
+import { deskOf, doingOf } from '../../stock/desk.ts';
+
+/** What a label says, as against a question whether somebody may eat it. */
+const NAMES = /\b(?:contains?|traces?)\b/i;
+const ASKS = /\?|^\s*(?:is|are|does|do|can|could|may)\b/i;
+const AS_BEFORE = /\b(?:same as before|as before|unchanged|no changes?|nothing new)\b/i;
+
+/** Whether the message tells of a label that this person may tell of; else it is a question as any other. */
+export const tellsOfLabel = ({ slots, request }: Asked): boolean =>
+  KITCHEN_ROLES.includes(request.asker.role) &&
+  (slots.changed_product !== undefined || slots.checked_label !== undefined);
+
+/** "The new pretzels say may contain peanut", "checked the label of pretzels": recorded, with what it means for recipes. */
+export async function labelTold(asked: Asked, food: Food): Promise<Answer> {
+  const { slots, request } = asked;
+  const isCheck = slots.checked_label !== undefined;
+  if (isCheck && request.asker.role !== 'staff') {
+    throw new Problem(
+      'not_allowed',
+      `Only staff can say that the label of ${food.name} was checked.`,
+      'Show staff the package; until then nothing that uses it can be logged as made.',
+    );
+  }
+  const state: LabelState = !isCheck ? 'changed' : AS_BEFORE.test(request.text) ? 'as_before' : 'checked';
+  const label = { foodId: food.id, state, ...marksSaid(asked) };
+  const desk = deskOf(asked);
+  const { again } = await recordLabel(desk, { ...doingOf(asked, request.nowMs), label });
+  const standing = labelStandings(await desk.ledger.labelNotes()).get(food.id);
+  return answerOf(asked, food, { state, again, told: standing ?? { contains: [], advisory: [] } });
+}
+
+/** @throws Problem `needs_more` when a label that is as before is said to name something new. */
+function marksSaid({ slots, request }: Asked): Pick<LabelNote, 'contains' | 'advisory'> {
+  const needs: readonly string[] =
+    NAMES.test(request.text) && !ASKS.test(request.text) ? needsOf(slots.avoid) : [];
+  const named = US_MAJOR_ALLERGENS.filter(
+    (allergen) => needs.includes(allergen) || (allergen === 'wheat' && needs.includes('gluten')),
+  );
+  if (named.length > 0 && slots.checked_label !== undefined && AS_BEFORE.test(request.text)) {
+    throw new Problem(
+      'needs_more',
+      'As before, or with something new?',
+      'Write only what is new on the label, or only "same as before".',
+    );
+  }
+  const marks = named.map((allergen): AllergenMark => ({ allergen }));
+  return slots.may_contain === true ? { contains: [], advisory: marks } : { contains: marks, advisory: [] };
+}
+
+interface Outcome {
+  readonly state: LabelState;
+  readonly again: boolean;
+  readonly told: Pick<LabelNote, 'contains' | 'advisory'>;
+}
+
+function answerOf({ kitchen }: Asked, food: Food, { state, again, told }: Outcome): Answer {
+  const { recipes, settings } = kitchen.book;
+  const usedIn = [...recipes.values()].filter((r) => r.lines.some(({ foodId }) => foodId === food.id));
+  const said = [...wordsFor('contains', told.contains), ...wordsFor('may contain', told.advisory)].join('; ');
+  const isOpen = state === 'changed';
+  const beyond = said === '' ? '' : ` (beyond the card: ${said})`;
+  return {
+    title: again
+      ? 'Already recorded; nothing was recorded twice.'
+      : isOpen
+        ? `Recorded: the label of ${food.name} changed${beyond}. What uses it cannot be logged as made until staff check the label.`
+        : `Recorded: label of ${food.name} checked${beyond || ', nothing beyond the card'}. What uses it can be logged again.`,
+    sections: [
+      usedIn.length > 0
+        ? { kind: 'list', heading: 'Used in', items: usedIn.map(({ title }) => title) }
+        : { kind: 'text', text: 'No recipe card uses it; a swap may.' },
+    ],
+    cautions: [
+      isOpen
+        ? 'Read its ingredients and its "may contain". Batches made since the new packages came carry the old label: set them aside and ask staff.'
+        : "Allergen answers of this workspace count what was recorded here. A label that lost an allergen, or names one outside the nine US majors, belongs in the kitchen's product file.",
+      reactionCaution(settings),
+    ],
+    next: [
+      isOpen ? `checked the label of ${food.name.toLowerCase()}` : `allergens in ${food.name}`,
+      'undo',
+    ].map((says) => ({ label: says, says })),
+    audience: 'asker',
+    data: { food: food.id, state, logged: !again, ...told, usedIn: usedIn.map(({ id }) => id) },
+  };
+}
+
+const wordsFor = (verb: string, marks: readonly AllergenMark[]): string[] =>
+  marks.length > 0
+    ? [`${verb} ${listed([...new Set(marks.map(({ allergen }) => allergenName(allergen)))])}`]
+    : [];

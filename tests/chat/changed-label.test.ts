@@ -1,0 +1,74 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { type Chat, createChat } from '../../src/chat/chat.ts';
+import type { PersonRole } from '../../src/chat/request.ts';
+import { type RememberingKitchen, rememberingKitchen } from '../helpers/remembering-kitchen.ts';
+import { at } from '../helpers/stock-kitchen.ts';
+
+let store: RememberingKitchen;
+let chat: Chat;
+let nowMs = 0;
+beforeEach(async () => {
+  nowMs = at('2026-11-02 09:30');
+  store = await rememberingKitchen({ nowMs: () => nowMs });
+  chat = createChat(store.kitchen, (error) => {
+    throw error;
+  });
+});
+afterEach(() => store.close());
+
+const request = (text: string, role: PersonRole, workspace = 'T1') => ({
+  text,
+  asker: { role, who: role === 'staff' ? 'ST-01' : 'IN-01', workspace },
+  conversation: `${workspace} ${role}`,
+  isPrivate: true,
+  nowMs,
+});
+const say = (text: string, role: PersonRole = 'staff', workspace = 'T1') =>
+  chat.ask(request(text, role, workspace));
+const held = () => store.kitchen.ledgers('T1').holdings();
+
+test('a changed label stops every batch of its recipes until staff have checked it', async () => {
+  const { answer } = await say('the label of the vanilla whey changed', 'intern');
+  expect(answer?.title).toMatch(/^Recorded: the label of Kitchen whey, vanilla changed/);
+  expect(answer?.data.usedIn).toContain('oat-bars');
+  const { error } = await say('made 40 oat bars');
+  expect(error?.message).toMatch(/^The label of Kitchen whey, vanilla changed and nobody has checked it/);
+  expect(error?.hint).toContain('checked the label of kitchen whey, vanilla');
+  const form = await chat.forms.submit('batch', request('', 'staff'), {
+    recipe: 'oat-bars',
+    pieces: '40',
+    day: '2026-11-02',
+  });
+  expect('faults' in form && form.faults.recipe).toMatch(/nobody has checked it.*checked the label/);
+  expect(await held()).toEqual([]);
+  expect((await say('made 40 oat bars', 'staff', 'T2')).error).toBeUndefined();
+
+  const byIntern = await say('checked the label of kitchen whey, vanilla', 'intern');
+  expect(byIntern.error?.code).toBe('not_allowed');
+  nowMs += 60_000;
+  const checked = await say('checked the label of kitchen whey, vanilla, may contain sesame');
+  expect(checked.answer?.title).toMatch(/checked \(beyond the card: may contain sesame\)/);
+  const notes = await store.kitchen.ledgers('T1').labelNotes();
+  expect(notes.at(-1)).toMatchObject({ state: 'checked', who: 'ST-01', atMs: nowMs });
+  expect((await say('made 40 oat bars')).error).toBeUndefined();
+  const [holding] = await held();
+  expect(holding?.batch.facts.advisory.map(({ allergen }) => allergen)).toContain('sesame');
+});
+
+test('what a new package names counts in allergen answers at once; undo takes the notice back', async () => {
+  const before = await say('allergens in pretzels');
+  expect(JSON.stringify(before.answer?.data)).not.toMatch(/"allergen":"peanut","status":"advisory"/);
+  const { answer } = await say('the new pretzels say may contain peanut', 'intern');
+  expect(answer?.data).toMatchObject({ state: 'changed', advisory: [{ allergen: 'peanut' }] });
+  expect((await say('allergens in pretzels')).answer?.title).toMatch(/may contain.*peanut/);
+  expect((await say('undo', 'intern')).answer?.title).toMatch(/^Undone: note of a label/);
+  expect((await say('allergens in pretzels')).answer?.title).toBe(before.answer?.title);
+});
+
+test('a question about a swapped product is a notice, yet records nothing as named on its label', async () => {
+  const { answer } = await say('supplier swapped the chocolate chips', 'intern');
+  expect(answer?.data).toMatchObject({ state: 'changed', contains: [], advisory: [] });
+  const athlete = await say('supplier swapped the chocolate chips', 'athlete');
+  expect(athlete.answer?.data.state).toBeUndefined();
+  expect(await store.kitchen.ledgers('T1').labelNotes()).toHaveLength(1);
+});
