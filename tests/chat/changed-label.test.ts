@@ -72,3 +72,12 @@ test('a question about a swapped product is a notice, yet records nothing as nam
   expect(athlete.answer?.data.state).toBeUndefined();
   expect(await store.kitchen.ledgers('T1').labelNotes()).toHaveLength(1);
 });
+
+test('a word that several packages go by holds back what uses any of them', async () => {
+  const { answer } = await say('the new pretzels say may contain peanut', 'intern');
+  expect(answer?.data.usedIn).toContain('seed-trail-mix');
+  expect((await say('made 20 seed trail mix')).error?.message).toMatch(/nobody has checked it/);
+  expect((await say('is the seed trail mix nut free')).answer?.title).toMatch(/peanut/);
+  expect((await say('checked the label of pretzels, same as before')).error).toBeUndefined();
+  expect((await say('made 20 seed trail mix')).error).toBeUndefined();
+});

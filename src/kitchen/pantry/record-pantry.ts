@@ -83,9 +83,9 @@ export function recordPrice(desk: Desk, told: Doing & { readonly price: Omit<Sta
   return recordTold(desk, 'priced', told, { prices: [told.price] });
 }
 
-/** Records what was told of a label. */
-export const recordLabel = (desk: Desk, told: Doing & { readonly label: LabelNote }) =>
-  recordTold(desk, 'label', told, { labels: [told.label] });
+/** Records what was told of one label, or of every label that goes by the word that was said. */
+export const recordLabels = (desk: Desk, told: Doing & { readonly labels: readonly LabelNote[] }) =>
+  recordTold(desk, 'label', told, { labels: told.labels });
 
 /** Records what was put on the shopping list or taken off it. */
 export function recordListed(desk: Desk, told: Doing & { readonly items: readonly ListNote[] }) {

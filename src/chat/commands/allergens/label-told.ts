@@ -1,12 +1,13 @@
 import { labelStandings } from '../../../kitchen/pantry/book-as-told.ts';
 import type { LabelNote, LabelState } from '../../../kitchen/pantry/pantry.ts';
-import { recordLabel } from '../../../kitchen/pantry/record-pantry.ts';
+import { recordLabels } from '../../../kitchen/pantry/record-pantry.ts';
 import { type AllergenMark, US_MAJOR_ALLERGENS } from '../../../nutrition/allergens.ts';
 import type { Food } from '../../../nutrition/food.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Answer } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
 import { allergenName, listed, needsOf, reactionCaution } from '../../need-words.ts';
+import { alike } from '../../pantry/alike.ts';
 import { KITCHEN_ROLES } from '../../roles.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 
@@ -32,11 +33,14 @@ export async function labelTold(asked: Asked, food: Food): Promise<Answer> {
     );
   }
   const state: LabelState = !isCheck ? 'changed' : AS_BEFORE.test(request.text) ? 'as_before' : 'checked';
-  const label = { foodId: food.id, state, ...marksSaid(asked) };
+  const marks = marksSaid(asked);
+  const foods = alike(asked, food);
+  const labels = foods.map(({ id }): LabelNote => ({ foodId: id, state, ...marks }));
   const desk = deskOf(asked);
-  const { again } = await recordLabel(desk, { ...doingOf(asked, request.nowMs), label });
-  const standing = labelStandings(await desk.ledger.labelNotes()).get(food.id);
-  return answerOf(asked, food, { state, again, told: standing ?? { contains: [], advisory: [] } });
+  const { again } = await recordLabels(desk, { ...doingOf(asked, request.nowMs), labels });
+  const standings = labelStandings(await desk.ledger.labelNotes());
+  const standing = foods.map(({ id }) => standings.get(id)).find((known) => known !== undefined);
+  return answerOf(asked, foods, { state, again, told: standing ?? { contains: [], advisory: [] } });
 }
 
 /** @throws Problem `needs_more` when a label that is as before is said to name something new. */
@@ -63,9 +67,11 @@ interface Outcome {
   readonly told: Pick<LabelNote, 'contains' | 'advisory'>;
 }
 
-function answerOf({ kitchen }: Asked, food: Food, { state, again, told }: Outcome): Answer {
+function answerOf({ kitchen }: Asked, foods: readonly Food[], { state, again, told }: Outcome): Answer {
   const { recipes, settings } = kitchen.book;
-  const usedIn = [...recipes.values()].filter((r) => r.lines.some(({ foodId }) => foodId === food.id));
+  const ids = new Set(foods.map(({ id }) => id));
+  const name = listed(foods.map((food) => food.name));
+  const usedIn = [...recipes.values()].filter((r) => r.lines.some(({ foodId }) => ids.has(foodId)));
   const said = [...wordsFor('contains', told.contains), ...wordsFor('may contain', told.advisory)].join('; ');
   const isOpen = state === 'changed';
   const beyond = said === '' ? '' : ` (beyond the card: ${said})`;
@@ -73,8 +79,8 @@ function answerOf({ kitchen }: Asked, food: Food, { state, again, told }: Outcom
     title: again
       ? 'Already recorded; nothing was recorded twice.'
       : isOpen
-        ? `Recorded: the label of ${food.name} changed${beyond}. What uses it cannot be logged as made until staff check the label.`
-        : `Recorded: label of ${food.name} checked${beyond || ', nothing beyond the card'}. What uses it can be logged again.`,
+        ? `Recorded: the label of ${name} changed${beyond}. What uses it cannot be logged as made until staff check the label.`
+        : `Recorded: label of ${name} checked${beyond || ', nothing beyond the card'}. What uses it can be logged again.`,
     sections: [
       usedIn.length > 0
         ? { kind: 'list', heading: 'Used in', items: usedIn.map(({ title }) => title) }
@@ -87,11 +93,13 @@ function answerOf({ kitchen }: Asked, food: Food, { state, again, told }: Outcom
       reactionCaution(settings),
     ],
     next: [
-      isOpen ? `checked the label of ${food.name.toLowerCase()}` : `allergens in ${food.name}`,
+      ...foods.map((food) =>
+        isOpen ? `checked the label of ${food.name.toLowerCase()}` : `allergens in ${food.name}`,
+      ),
       'undo',
     ].map((says) => ({ label: says, says })),
     audience: 'asker',
-    data: { food: food.id, state, logged: !again, ...told, usedIn: usedIn.map(({ id }) => id) },
+    data: { foods: [...ids], state, logged: !again, ...told, usedIn: usedIn.map(({ id }) => id) },
   };
 }
 

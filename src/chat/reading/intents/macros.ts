@@ -24,6 +24,14 @@ export const macros: IntentReader = {
     'kcals',
   ],
   rules: [
+    [
+      / how (?:many|much) M (?:does|do|did) (?:[a-z]+ )?(?:N )?(?:R|P|F) (?:have|has|hold|contain|give) /,
+      8.8,
+    ],
+    [
+      / how (?:many|much) M (?:is there |are there |is |are )?in (?:a |an |one |N |the )*(?:R|P|F) (?:without|with|plus|minus|[a-z]+ )*/,
+      7.6,
+    ],
     [/ (?:macros?|nutrition|nutritional|nutrients) /, 7],
     [/ (?:nutrition|nutritional|nutrition facts|facts) (?:label|facts|panel|info) /, 8.2],
     [/ label /, 3.5],

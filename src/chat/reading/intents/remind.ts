@@ -29,6 +29,8 @@ export const remind: IntentReader = {
     [/ (?:remind|reminder|reminders) /, 9],
     [/ (?:timer|alarm) /, 8.5],
     [/ snooze /, 9],
+    [/ stop (?:reminding|bugging|pinging|telling|texting) (?:me|us|the|everyone) /, 9],
+    [/^ (?:in |after )?(?:Z|W) (?:[a-z]+ )?(?:tell|ping|nudge|text|message) (?:me|us|the|everyone) to /, 9],
     [
       / (?:ping|nudge|alert|notify|tell|text|message) (?:me|us|everyone|everybody|the|all|P|[a-z]+) (?:[a-z]+ )*W /,
       8.5,

@@ -97,6 +97,7 @@ export const scale: IntentReader = {
     [/ (?:need|want) enough (?:[a-z]+ )?(?:R|P) for N /, 8.6],
     [/^ cut R (?:in |into )N (?:not|instead of) N /, 8],
     [/ N X of R /, 7],
+    [/^ (?:[a-z]+ )?Q of (?:A )?R $/, 6],
     [
       /^ (?:a |one |for a )?X (?:pan )?(?:of )?(?:A )?(?:R|P) (?:pls |please )?$|^ (?:R|P) (?:a |one )?X (?:pan )?(?:pls |please )?$/,
       6.5,

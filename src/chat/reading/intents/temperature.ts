@@ -68,7 +68,7 @@ export const temperature: IntentReader = {
       / L (?:[a-z]+ ){0,2}(?:is|reads|reading|at|says|shows|hit|was|temp|running|reached) (?:[a-z]+ ){0,2}N (?!P|R|A)/,
       8,
     ],
-    [/^ L -? ?N $/, 7.5],
+    [/^ L -? ?N (?:now |rn |(?:at )?W )*$/, 7.9],
     [/ L N L N /, 8],
     [/ (?:temp|temperature|temps) /, 6.5],
     [/ (?:how|what) (?:cold|hot|warm|temp|temperature) /, 8],

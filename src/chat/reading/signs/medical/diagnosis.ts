@@ -29,6 +29,6 @@ export const DIAGNOSIS: readonly RegExp[] = [
   / (?:should|can|could|do) (?:i|he|she|they|we) (?:still )?(?:play|practice|train|run|lift|work out|compete|swim|go to practice) (?:[a-z]+ ){0,4}(?:sick|fever|cold|flu|injur\w*|concuss\w*|covid|pain|hurt|with a) /,
   / (?:hang ?over|hungover|panic attack|anxiety|depressed|depression|insomnia|allergy test\w*|food intoleran\w* test\w*|skin prick|mouth sores?|pink eye|mono|uti|yeast infection|acne|gout|scoliosis|crohns|celiac test\w*|sibo|lyme|sickle|hypoglycemi\w*|pots|thyroid) /,
   / (?:is|are) (?:it|this|that|these) (?:normal|bad|serious|dangerous) (?:that|if|to|when|for) (?:my|i|her|his|he|she) /,
-  / (?:expecting|pregnant|trimester|lactating|nursing|breastfeeding|postpartum|prenatal) (?:[a-z]+ )?/,
+  / (?:(?<! we (?:are |re )?| were | to be )expecting (?!\d|n |about|around|more|some|the |another)|pregnant|trimester|lactating|nursing|breastfeeding|postpartum|prenatal) (?:[a-z]+ )?/,
   / (?:mental health|see a (?:doctor|therapist|counselor|dietitian)|talk to (?:a |the )?(?:therapist|counselor|doctor|psych\w*)|stressed out|overwhelmed and|crying|cant stop crying) /,
 ];
