@@ -39,6 +39,11 @@ export const allergens: IntentReader = {
   ],
   rules: [
     [
+      / (?:is|are) there (?:any )?(?:V|A|F) in (?:any|which|what|all) (?:[a-z]+ )?(?:recipes?|R|P|snacks?) /,
+      8.9,
+    ],
+    [/^ who (?:all )?A \?? ?$/, 8],
+    [
       /^ (?:is |are |any |anything )?(?:there |with )?(?:V|A|F) (?:or (?:V|A|F) )?in (?:anything|F|L|any|the) /,
       7,
     ],

@@ -48,6 +48,8 @@ const TOSSED: readonly Rule[] = [
 ];
 
 const COUNTED: readonly Rule[] = [
+  [/^ (?:i |we )?(?:see|found) N (?:R|P) (?:in|on) (?:the )?/, 8.6],
+  [/ (?:number|count) of (?:R|P) (?:[a-z]+ |L )*is N $/, 8.6],
   [/ (?:counted|count|recount|recounted) (?:[a-z]+ ){0,4}Q (?:[a-z]+ ){0,2}F /, 8],
   [/ (?:counted|count|recount|recounted) (?:[a-z]+ ){0,4}N /, 7.6],
   [/ i count N /, 8],
@@ -137,6 +139,7 @@ export const counted = countReader(
     'stock',
     'shelf',
     'in',
+    'number',
   ],
   COUNTED,
 );

@@ -55,6 +55,7 @@ export const made: IntentReader = {
     'add',
   ],
   rules: [
+    [/^ (?:just |we |i )*(?:bagged|wrapped|portioned|boxed) (?:up )?N (?:R|P) $/, 8],
     [/ (?:made|baked|prepped|produced|cooked|rolled|portioned|wrapped) (?:[a-z]+ ){0,4}(?:N|B) /, 7],
     [/^ (?:[a-z]+ ){0,4}(?:made|baked|prepped|produced|finished) (?:[a-z]+ ){0,4}(?:N|B|R) /, 7.5],
     [/ (?:finished|completed|done|did) (?:[a-z]+ ){0,3}(?:N|B) (?:[a-z]+ )?(?:A )?(?:R|P) /, 7],

@@ -27,6 +27,7 @@ export const plan: IntentReader = {
     'bags',
   ],
   rules: [
+    [/^ what (?:should|do|shall) (?:we|i) (?:need to )?(?:bake|make|prep|produce) W /, 7.5],
     [/ (?:plan|planning|production plan) /, 7.5],
     [
       / N (?:P )?(?:are )?(?:travelling|traveling|travel|travelers|going|heading|coming|flying|on the bus|on bus|to feed) /,

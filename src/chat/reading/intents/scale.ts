@@ -67,6 +67,10 @@ export const scale: IntentReader = {
     'stick',
   ],
   rules: [
+    [/^ R but X not X $/, 7],
+    [/ (?:cut|slice) (?:em|it|them|that) (?:in|into) N $/, 5],
+    [/^ how much F (?:per|for each|in each|in a) P (?:in|of) (?:the )?R $/, 8],
+    [/^ (?:a |one )?B R recipe $/, 7.8],
     [/ (?:amounts?|ingredients?|measurements?|quantities) (?:[a-z]+ )*for (?:[a-z]+ )?N /, 7.8],
     [/ N (?:[a-z]+ )?(?:R|P) .*recipe /, 7.7],
     [/ (?:gimme|need|make|want|amounts|give|do|like) .*N (?:more |of them |of those |of these )$/, 4.5],

@@ -22,6 +22,10 @@ export const shop: IntentReader = {
     'restock',
   ],
   rules: [
+    [
+      / (?:remove|drop|cross|scratch|take) (?:off )?(?:the )?F (?:from|off) (?:of )?(?:the |our )?(?:order|list) /,
+      9,
+    ],
     [/ (?:shopping|grocery|groceries|shop) /, 8],
     [/ (?:buy|buying|purchase|restock|reorder) /, 7.5],
     [/ order list /, 8.5],

@@ -27,6 +27,16 @@ export const swap: IntentReader = {
     'version',
   ],
   rules: [
+    [
+      /^ (?:[a-z]+ )?(?:ran|run|running|were) (?:out|outta) (?:of )?(?:[a-z]+ )?F (?:for (?:the )?(?:R|P) )?$/,
+      8,
+    ],
+    [/^ (?:the |our )?F (?:just )?(?:ran|run) out (?!at|by)/, 7.6],
+    [
+      /^ what (?:replaces|can replace|could replace|subs) (?:for )?(?:N |Q )?(?:of )?(?:F|A) (?:in|for) (?:the )?(?:R|P) /,
+      9,
+    ],
+    [/^ (?:no )?A in (?:the )?(?:R|P) what (?:instead|else|now) $/, 8.6],
     [/^ (?:is |can |use )?F for (?:[a-z]+ )?F (?:ok |okay |fine |good |same amount |works? )?\?? ?$/, 7.2],
     [/ F (?:[a-z]+ )*(?:into|in|to|for) (?:[a-z]+ )?(?:R|P) instead of /, 9.6],
     [/ use F (?:and )?not F /, 9],

@@ -26,7 +26,7 @@ export const COLLAPSE: readonly RegExp[] = [
   new RegExp(
     ` found (?:${WHO}|my \\w+|the \\w+) (?:[a-z]+ ){0,3}(?:floor|ground|passed|unconscious|not|cold|unresponsive|blue) `,
   ),
-  /(?<! (?:trays?|pans?|slabs?|sheets?|racks?|bowls?|bags?|box|boxes|batch|food|bars?|bites?|muffins?|rolls?|parfaits?|cups?|squares|it)) (?:hit|dropped to|fell to|fell on|crumpled to|down on|on) the (?:floor|ground|deck|turf|court) (?:[a-z]+ ){0,4}(?:not|isnt|wont|unconscious|hurt|help|hard|shaking|cant|and) /,
+  /(?<! (?:trays?|pans?|slabs?|sheets?|racks?|bowls?|bags?|box|boxes|batch|food|bars?|bites?|muffins?|rolls?|parfaits?|cups?|squares|it)(?: (?:fell|dropped|down|went|is|was))?) (?:hit|dropped to|fell to|fell on|crumpled to|down on|on) the (?:floor|ground|deck|turf|court) (?:[a-z]+ ){0,4}(?:not|isnt|wont|unconscious|hurt|help|hard|shaking|cant|and) /,
   near(
     'wont|cant|not|isnt|doesnt|didnt|never|stopped',
     'wake up|waking up|waking|woken|wake her|wake him|wake them|come to|get up|respond|responding|moving|opening (?:his|her|their) eyes',

@@ -13,7 +13,7 @@ export const WEIGHT_LOSS: readonly RegExp[] = [
   / (?:diet|dieting|keto|intermittent|crash diet|calorie deficit|deficit|caloric deficit) (?!coke|soda|pepsi)/,
   / (?:fast|fasting|fasted|starv\w*) (?:[a-z0-9]+ ){0,3}(?:days?|hours?|week|before|to lose|myself) /,
   / (?:cut|get|down|back|go|drop) (?:down )?to \d+ ?(?:lb|lbs|pounds|kg|kgs|kilos) (?!bag|of )/,
-  / (?:gain|put on|add) (?:[a-z0-9]+ ){0,3}(?:weight|muscle|lbs?|pounds?|kg|mass) (?!of )| bulk(?:ing)? (?:up|diet|phase|plan) | (?:bulk|bulking) (?:for|calories)/,
+  / (?:gain|put on) (?:[a-z0-9]+ ){0,3}(?:weight|muscle|lbs?|pounds?|kg|mass) (?!of )| add (?:[a-z0-9]+ ){0,3}(?:weight|muscle|mass) (?!of )| add (?:[a-z0-9]+ ){0,2}(?:lbs?|pounds?|kg) (?:of (?:muscle|mass|weight|body)|to my|by |before|this|for |in |fast|$)| bulk(?:ing)? (?:up|diet|phase|plan) | (?:bulk|bulking) (?:for|calories)/,
   / (?:how much|what) (?:should i|do i|should he|should she|would i) weigh | (?:ideal|goal|target|healthy|right|normal|race|fighting|best) (?:body )?(?:weight|body ?fat|bmi) /,
   / (?:body ?fat|bmi|body comp\w*|dexa|skinfold\w*|body composition|underweight|overweight|obese|obesity) /,
   / (?:how many|how much|what|many) (?:calories|kcal|cals|energy) (?:[a-z]+ ){0,4}(?:i|me|he|she|my|we|eat|a day|per day|need|burn|day|to (?:lose|cut|gain)) (?!.*(?:in (?:a|the|one) |bar have))/,
