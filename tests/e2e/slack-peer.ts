@@ -28,8 +28,8 @@ export interface SlackPeer {
   readonly origin: string;
   /** What `users.info` says of everybody. */
   user: Record<string, unknown>;
-  /** Calls that a person would see, once there are `count` of them. */
-  answers(count: number): Promise<PeerCall[]>;
+  /** Calls that a person would see, once there are `count` of them, or of those whose method is `counted`. */
+  answers(count: number, counted?: RegExp): Promise<PeerCall[]>;
   /** The same, and what the acknowledgement said. */
   answered(type: string, payload: object): Promise<unknown>;
   /** Sends an envelope over the newest socket; resolves with the milliseconds until it was acknowledged. */
@@ -128,7 +128,12 @@ export async function startSlackPeer(): Promise<SlackPeer> {
     files,
     origin: `http://${host}`,
     user: {},
-    answers: (count) => until(() => calls.filter((call) => !UNSEEN.has(call.method)), count),
+    answers: (count, counted = /./) =>
+      until(
+        () => calls.filter((call) => !UNSEEN.has(call.method)),
+        count,
+        ({ method }) => counted.test(method),
+      ),
     async envelope(type, payload, more = {}) {
       const startedMs = performance.now();
       await envelope(type, payload, more);
@@ -157,9 +162,13 @@ function fieldsOf(text: string): Record<string, unknown> {
 }
 
 /** The list once it holds `count`, and a little later still does not hold more. */
-async function until<T>(list: () => T[], count: number): Promise<T[]> {
-  const deadline = performance.now() + 5_000;
-  while (list().length < count && performance.now() < deadline) await pause(5);
+async function until<T>(
+  list: () => T[],
+  count: number,
+  isCounted: (value: T) => boolean = () => true,
+): Promise<T[]> {
+  const deadline = performance.now() + 8_000;
+  while (list().filter(isCounted).length < count && performance.now() < deadline) await pause(5);
   await pause(60);
   return list();
 }

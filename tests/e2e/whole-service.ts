@@ -21,7 +21,7 @@ export interface WholeService {
   event(payload: object): Promise<unknown>;
   interact(payload: object): Promise<unknown>;
   /** Calls people see, after the last `forget`, once there are `count`. */
-  seen(count: number): Promise<PeerCall[]>;
+  seen(count: number, counted?: RegExp): Promise<PeerCall[]>;
   forget(): void;
   stop(): Promise<void>;
 }
@@ -90,7 +90,7 @@ export async function startWhole(
       mode === 'http'
         ? post(asPress({ ...payload, ...answers }))
         : peer.answered('interactive', { ...payload, ...answers }),
-    seen: (count) => peer.answers(count),
+    seen: (count, counted) => peer.answers(count, counted),
     forget: () => {
       peer.calls.length = 0;
     },
