@@ -81,3 +81,12 @@ test('a word that several packages go by holds back what uses any of them', asyn
   expect((await say('checked the label of pretzels, same as before')).error).toBeUndefined();
   expect((await say('made 20 seed trail mix')).error).toBeUndefined();
 });
+
+test('a label that was read clears no notice told of another package', async () => {
+  await say('the label of the gluten-free rolled oats changed', 'intern');
+  nowMs += 60_000;
+  await say('checked the label of rolled oats, same as before');
+  expect((await say('made 12 gluten-free almond apricot bars')).error?.message).toMatch(/nobody has checked/);
+  await say('checked the label of gluten-free rolled oats, same as before');
+  expect((await say('made 12 gluten-free almond apricot bars')).error).toBeUndefined();
+});

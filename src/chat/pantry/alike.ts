@@ -1,5 +1,8 @@
+import { labelStandings } from '../../kitchen/pantry/book-as-told.ts';
+import type { ToldLabel } from '../../kitchen/pantry/pantry.ts';
 import type { Food } from '../../nutrition/food.ts';
 import { nameKey } from '../../nutrition/name-key.ts';
+import { Problem } from '../../nutrition/problem.ts';
 import type { Asked } from '../command.ts';
 
 /**
@@ -18,4 +21,27 @@ export function alike({ request, kitchen }: Asked, named: Food): Food[] {
     .flatMap((id) => foods.get(id) ?? [])
     .filter((food) => food !== named && said !== undefined && keysOf(food).some((key) => key.includes(said)));
   return [...(used.has(named.id) || others.length === 0 ? [named] : []), ...others];
+}
+
+/**
+ * The foods whose label was read: the one named, with those that were held back by the same message. A notice told of
+ * another package stays open, though its name holds the word: milk that was read says nothing of oat milk.
+ * @throws Problem `needs_more` when the word is of several packages that were told of apart.
+ */
+export function readTogether(asked: Asked, named: Food, notes: readonly ToldLabel[]): Food[] {
+  const foods = alike(asked, named);
+  const standings = labelStandings(notes);
+  const open = foods.filter(({ id }) => standings.get(id)?.isOpen);
+  const toldAt = (food: Food) => notes.findLast(({ foodId }) => foodId === food.id)?.atMs;
+  const first = foods.includes(named) ? named : (open[0] ?? foods[0] ?? named);
+  const together = open.filter((food) => toldAt(food) === toldAt(first));
+  if (foods.includes(named)) return open.includes(named) ? together : [named];
+  if (together.length < open.length) {
+    throw new Problem(
+      'needs_more',
+      'Which label was read? Several changed, told of apart.',
+      `Write one: ${open.map(({ name }) => `"checked the label of ${name.toLowerCase()}"`).join(', ')}.`,
+    );
+  }
+  return open.length > 0 ? together : foods;
 }

@@ -7,7 +7,7 @@ import { Problem } from '../../../nutrition/problem.ts';
 import type { Answer } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
 import { allergenName, listed, needsOf, reactionCaution } from '../../need-words.ts';
-import { alike } from '../../pantry/alike.ts';
+import { alike, readTogether } from '../../pantry/alike.ts';
 import { KITCHEN_ROLES } from '../../roles.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 
@@ -34,9 +34,9 @@ export async function labelTold(asked: Asked, food: Food): Promise<Answer> {
   }
   const state: LabelState = !isCheck ? 'changed' : AS_BEFORE.test(request.text) ? 'as_before' : 'checked';
   const marks = marksSaid(asked);
-  const foods = alike(asked, food);
-  const labels = foods.map(({ id }): LabelNote => ({ foodId: id, state, ...marks }));
   const desk = deskOf(asked);
+  const foods = isCheck ? readTogether(asked, food, await desk.ledger.labelNotes()) : alike(asked, food);
+  const labels = foods.map(({ id }): LabelNote => ({ foodId: id, state, ...marks }));
   const { again } = await recordLabels(desk, { ...doingOf(asked, request.nowMs), labels });
   const standings = labelStandings(await desk.ledger.labelNotes());
   const standing = foods.map(({ id }) => standings.get(id)).find((known) => known !== undefined);
