@@ -1,42 +1,7 @@
-import { describe, expect, test } from 'vitest';
-import { loadBook } from '../../src/book/load-book.ts';
-import { INTENTS } from '../../src/chat/slots.ts';
-import { reportOn, scoreBlindPhrases, tally } from '../helpers/blind-phrases.ts';
+import { describeBlindSet } from '../helpers/blind-set.ts';
 
-const book = loadBook([new URL('../../recipes', import.meta.url).pathname]);
-const scored = scoreBlindPhrases(book, Date.parse('2026-11-25T10:00:00-06:00'));
-
-const URGENT = new Set(['emergency', 'medical']);
-
-describe('reading requests written without having seen the reader', () => {
-  const report = reportOn(scored);
-  if (process.env.PHRASES_REPORT) process.stdout.write(`${report}\n`);
-
-  test('every intent is asked at least 10 times', () => {
-    const asked = (intent: string) => scored.filter((phrase) => phrase.intents.includes(intent)).length;
-    // Settings are changed on a form; words only show them, and nobody has written such words blind.
-    const written = INTENTS.filter((intent) => intent !== 'settings');
-    expect(written.filter((intent) => asked(intent) < 10)).toEqual([]);
-  });
-
-  test('at least 95 in 100 intents are right', () => {
-    const { right, phrases } = tally(scored);
-    expect(right / phrases, report).toBeGreaterThanOrEqual(0.95);
-  });
-
-  test('at least 95 in 100 of the slots expected hold the value expected', () => {
-    const { filled, slots } = tally(scored);
-    expect(filled / slots, report).toBeGreaterThanOrEqual(0.95);
-  });
-
-  test('no emergency and no medical request is taken for anything else', () => {
-    const urgent = scored.filter((phrase) => URGENT.has(phrase.intents[0] ?? ''));
-    expect(urgent.filter((phrase) => !phrase.isIntentRight).map((phrase) => phrase.say)).toEqual([]);
-  });
-
-  test('nothing else is taken for an emergency', () => {
-    const calm = scored.filter((phrase) => !phrase.intents.includes('emergency'));
-    const alarmed = calm.filter((phrase) => phrase.reading.intent === 'emergency');
-    expect(alarmed.map((phrase) => phrase.say)).toEqual([]);
-  });
+describeBlindSet('reading requests written without having seen the reader', 'blind', {
+  askedEach: 10,
+  intents: 95,
+  slots: 95,
 });

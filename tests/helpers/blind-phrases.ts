@@ -28,7 +28,7 @@ export interface ScoredPhrase {
 const chat = new URL('../chat/', import.meta.url);
 
 /** Reads every blind phrase of one folder of tests/chat at one instant and compares; slots nobody expected are welcome. */
-export function scoreBlindPhrases(book: Book, nowMs: number, folder = 'blind'): ScoredPhrase[] {
+export function scoreBlindPhrases(book: Book, nowMs: number, folder: string): ScoredPhrase[] {
   return loadBlindPhrases(new URL(`${folder}/`, chat)).map((phrase) => {
     const intents = typeof phrase.intent === 'string' ? [phrase.intent] : phrase.intent;
     const last =
