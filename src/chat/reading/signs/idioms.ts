@@ -7,6 +7,8 @@ const IDIOMS: readonly RegExp[] = [
   / (?:mixer|blender|motor|machine|processor|grinder|disposal|drain|engine|printer|fryer|sealer|vacuum|dishwasher|compressor) (?:[a-z]+ ){0,3}(?:chok\w*|seiz\w*|shaking|dying|dead|burning out|overheat\w*|not responding|unresponsive|collapsed) /g,
   / (?:app|bot|slack|printer|wifi|website|system|tablet|laptop|computer|screen|scale|supplier|vendor|driver|rep|coach|email|chat|phone|thermometer|sensor) (?:[a-z]+ ){0,3}(?:not respond\w*|unresponsive|wont respond|isnt respond\w*|stopped respond\w*|not answering|wont wake up|dying|dead|no response) /g,
   / (?:respond\w*|answering|response) (?:to |from )(?:the |my |our |any )?(?:emails?|texts?|messages?|slack|dms?|calls?|supplier|vendor|survey|order|form) /g,
+  // A thing that stands still, and not somebody beside it.
+  /(?<! (?:in|on|at|by|near|into|inside|behind|under|from|off|with|to|beside|against)(?: the| my| our| a| an| this| that)?) (?:mixer|blender|processor|fan|belt|dial|motor|slicer|grinder|fridge|freezer|oven|dough|batter|slab|timer|conveyor|dishwasher) (?:just |has |have |also |suddenly |completely |still |again )*(?:stopped|isnt|wont|doesnt|wasnt|is not) (?:even )?(?:respond\w*|moving|move|turning|reacting|working) /g,
   // Food that swells, falls, seizes, bleeds or burns.
   / (?:chocolate|ganache|caramel|dough|batter) (?:[a-z]+ ){0,3}(?:seiz\w*|collaps\w*|chok\w*|breathe|swell\w*|swollen|puff\w*) | (?:seized|seizing) (?:up )?(?:chocolate|ganache|caramel) /g,
   / (?:muffins?|cakes?|bread|loaf|loaves|bakes?|souffles?|bars?|cookies|parfaits?|foam|crust|roof of the muffin|egg squares?) (?:[a-z]+ ){0,3}(?:collaps\w*|fell|sank|deflated|bleed\w*|died|swell\w*|puff\w*) /g,

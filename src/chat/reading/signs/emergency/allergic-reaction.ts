@@ -1,6 +1,12 @@
 import { both, near } from '../near.ts';
 import { AIRWAY, ALLERGEN, ATE, FACE, FEELS, NAMED_ALLERGEN, SWELLS, WHO } from '../words.ts';
 
+const UNAWARE =
+  'accident|accidentally|mistake|unknowingly|didnt know|without knowing|didnt realize|didnt see';
+/** An allergy on a label, a list or a table is no person. */
+const ON_PAPER =
+  '(?:labels?|lists?|cards?|sheets?|signs?|boards?|menus?|forms?|info|stickers?|tables?|bags?|bins?|kits?|tests?|policy|safe|friendly)';
+
 export const ALLERGIC_REACTION: readonly RegExp[] = [
   / (?:throats?|airways?) (?:[a-z]+ ){0,5}(?:clos\w*|swell\w*|swollen|tight\w*|itch\w*|shut\w*|constrict\w*|block\w*|scratchy|puffy|weird|funny|tingl\w*|lump|numb|locking|locked)/,
   / (?:clos\w*|swell\w*|swollen|tight\w*|itch\w*|scratchy|tingl\w*) (?:[a-z]+ ){0,4}(?:throat|tongue|lips?|airway|mouth) /,
@@ -20,7 +26,16 @@ export const ALLERGIC_REACTION: readonly RegExp[] = [
     ` (?:ate|eaten|swallowed|bit into) (?:[a-z]+ ){0,3}${ALLERGEN} (?:[a-z]+ ){0,6}(?:allergic|allergy|reaction|feels?|itch\\w*|swell\\w*|tight|help|epi\\w*) `,
   ),
   / (?:accident\w*|mistake\w*|wrong|oops|mixed up) .*(?:allergic|allergy|allergies|epi\w*) (?!label|card|list|sheet|board|menu|sign)/,
-  / (?:gave|fed|served|handed|ate|eaten|had) .*(?:allergic|allergy|allergies) .*(?:accident\w*|mistake|oops|what now|help) /,
+  new RegExp(
+    ` (?:gave|fed|served|handed|ate|eaten|had) .*(?:allergic|allergy|allergies) (?!${ON_PAPER}).*(?:accident\\w*|mistake|oops|what now|what do (?:i|we) do|help) `,
+  ),
+  // Somebody with an allergy who took something in, and somebody who sees that it was wrong.
+  new RegExp(
+    ` (?:allergic|allergy|allergies) (?!${ON_PAPER}).*(?:took|ate|eaten|grabbed|got|tried|tasted|drank|picked up|opened|given|had (?:an?|some|the|half|one)) .*(?:accident\\w*|mistake\\w*|didnt know|did not know|unknowingly|without knowing|wrong (?:one|bars?|bites?|bag|rolls?|muffins?|snacks?|cups?|parfaits?|shakes?|smoothies?)) `,
+  ),
+  new RegExp(
+    ` (?:allergic|allergy|allergies) (?!${ON_PAPER}).*(?:took|ate|eaten|grabbed|tried|tasted|drank|swallowed) .*(?:what now|what do (?:i|we) do|help (?:me|us|now|please|pls|quick)?) `,
+  ),
   / allerg\w* .*(?:spots|blotch\w*|cough\w*|itch\w*|vomit\w*|dizzy|breath\w*|swell\w*|swollen|throat|pale|flushed|sweating|shaking|turning red|all red) /,
   / (?:spots|blotch\w*|cough\w*|itch\w*|vomit\w*|swell\w*|red|puffy) .*(?:after|from) (?:eating|he ate|she ate|i ate|the|a) .*allerg\w* /,
   / (?:tongue|lips?|face|throat|neck|eyes?) (?:[a-z]+ ){0,3}(?:big|bigger|huge|fat|thick|growing|blown up|blowing up) /,
@@ -41,11 +56,7 @@ export const ALLERGIC_REACTION: readonly RegExp[] = [
     6,
   ),
   both(ATE, `allerg\\w*|anaphyl\\w*`),
-  near(
-    `${ATE}|eat|eating|had|gave|fed|served`,
-    'accident|accidentally|mistake|unknowingly|didnt know|without knowing|didnt realize|didnt see',
-    7,
-  ),
+  near(`${ATE}|eat|eating|had|gave|fed|served`, UNAWARE, 7),
   new RegExp(
     ` (?:gave|fed|served|handed|sold) (?:[a-z0-9-]+ ){0,4}(?:allergy|allergic) (?:[a-z]+ ){0,4}(?:wrong|${NAMED_ALLERGEN}|regular) `,
   ),

@@ -3,6 +3,11 @@ import { WHO } from '../words.ts';
 
 export const COLLAPSE: readonly RegExp[] = [
   / (?:he|she|hes|shes|they|athlete|player|kid) .*(?:not|isnt|wont|stopped) (?:answering|talking|reacting|opening) /,
+  near(
+    'slid|slumped|sank|crumpled|toppled|keeled|buckled|fell|dropped (?:in|on|to|at|by|down|hard|like|near)|went down|crashed',
+    '(?:isnt|is not|arent|wont|doesnt|not|stopped|cant) (?:answer\\w*|respond\\w*|react\\w*|talk\\w*|speak\\w*|move|moving)',
+    8,
+  ),
   / pass(?:ed|es|ing)? out /,
   / blacked out | blacking out | black out on /,
   / faint(?:ed|ing|s)? /,
