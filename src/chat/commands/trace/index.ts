@@ -49,8 +49,8 @@ async function ofRecipe(asked: Asked, desk: Desk): Promise<Answered> {
 const noSuchLot = (lot: string): Problem =>
   new Problem(
     'not_found',
-    `Lot ${lot.slice(0, 40)} is in no batch that was logged.`,
-    'A lot is known when it was said: "made 40 oat bars with lot HW2604A of vanilla whey". If it is recalled, look at the batch sheets too.',
+    `No batch was logged with lot ${lot.slice(0, 40)}.`,
+    'A lot is known when it was said: "made 40 oat bars with lot HW2604A of vanilla whey". What the pantry took of a lot by itself is not told here: if it is recalled, set aside what was made since it came and look at the batch sheets.',
   );
 
 async function stories(
