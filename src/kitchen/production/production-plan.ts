@@ -81,10 +81,6 @@ function cardsInTime({ book, date, packAtMs, nowMs }: ProductionQuestion): Recip
   return inTime.length > 0 ? inTime : cards;
 }
 
-interface Shared extends CoverVariant {
-  readonly eaters: readonly Eaters[];
-}
-
 /** Variants of what was asked for; of the others only what feeds those whom it cannot be made to suit. */
 async function coverOf(question: ProductionQuestion): Promise<Cover> {
   const { book, eaters, recipeId } = question;
