@@ -1,51 +1,13 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Chat, createChat } from '../../src/chat/chat.ts';
-import { FORM_IDS, type FormId } from '../../src/chat/forms/form.ts';
+import { FORM_IDS } from '../../src/chat/forms/form.ts';
 import type { PersonRole, Request } from '../../src/chat/request.ts';
-import { INTENTS, type Intent } from '../../src/chat/slots.ts';
+import { INTENTS } from '../../src/chat/slots.ts';
 import { LISTENERS } from '../../src/slack/listeners/index.ts';
 import { type RememberingKitchen, rememberingKitchen } from '../helpers/remembering-kitchen.ts';
+import { FORM_ROWS, INTENT_ROWS } from '../helpers/role-rows.ts';
 
 const ROLES: readonly PersonRole[] = ['staff', 'intern', 'athlete', 'guest'];
-/** s: kitchen staff, i: interns, a: athletes, g: guests and people of other workspaces. */
-const COMMANDS: Readonly<Record<Intent, string>> = {
-  scale: 'siag',
-  measure: 'siag',
-  macros: 'siag',
-  swap: 'siag',
-  allergens: 'siag',
-  recipes: 'siag',
-  help: 'siag',
-  medical: 'siag',
-  emergency: 'siag',
-  unknown: 'siag',
-  stock: 'sia',
-  schedule: 'sia',
-  fuel: 'sia',
-  supplement: 'sia',
-  balance: 'si',
-  plan: 'si',
-  shop: 'si',
-  cost: 'si',
-  made: 'si',
-  served: 'si',
-  tossed: 'si',
-  counted: 'si',
-  temperature: 'si',
-  game: 'si',
-  remind: 'si',
-  trace: 'si',
-  settings: 's',
-};
-const FORMS: Readonly<Record<FormId, string>> = {
-  batch: 'si',
-  count: 'si',
-  reading: 'si',
-  game: 'si',
-  needs: 'sia',
-  settings: 's',
-};
-
 const clock = { nowMs: () => Date.UTC(2026, 8, 14, 15) };
 let store: RememberingKitchen;
 let chat: Chat;
@@ -69,11 +31,11 @@ const pairs = <Id extends string>(table: Readonly<Record<Id, string>>) =>
 
 describe('role and action', () => {
   test('every intent and every form has a row', () => {
-    expect(Object.keys(COMMANDS).sort()).toEqual([...INTENTS].sort());
-    expect(Object.keys(FORMS).sort()).toEqual([...FORM_IDS].sort());
+    expect(Object.keys(INTENT_ROWS).sort()).toEqual([...INTENTS].sort());
+    expect(Object.keys(FORM_ROWS).sort()).toEqual([...FORM_IDS].sort());
   });
 
-  test.each(pairs(COMMANDS))('%s, %s: %s', async (role, intent, isAllowed) => {
+  test.each(pairs(INTENT_ROWS))('%s, %s: %s', async (role, intent, isAllowed) => {
     const { error } = await chat.act(request(role), { intent, slots: {} });
     expect(error?.code !== 'not_allowed').toBe(isAllowed);
     if (!isAllowed)
@@ -82,7 +44,7 @@ describe('role and action', () => {
       );
   });
 
-  test.each(pairs(FORMS))('%s, the form %s: %s', async (role, id, isAllowed) => {
+  test.each(pairs(FORM_ROWS))('%s, the form %s: %s', async (role, id, isAllowed) => {
     const opened = await chat.forms.open(id, request(role));
     expect('error' in opened ? opened.error.code : 'shown').toBe(isAllowed ? 'shown' : 'not_allowed');
     if (isAllowed) return;

@@ -45,8 +45,14 @@ export class InMemoryReceiver implements Receiver {
   }
 }
 
-/** Slack's HTTP, faked at the wire; every call is kept. `fail` gives a method's error, or an HTTP status for `respond`. */
-export function fakeSlack(fail: Record<string, string | number> = {}, user: object = {}): Call[] {
+/**
+ * Slack's HTTP, faked at the wire; every call is kept. `fail` gives a method's error, or an HTTP status for `respond`;
+ * `user` what `users.info` says, of everybody or of each.
+ */
+export function fakeSlack(
+  fail: Record<string, string | number> = {},
+  user: object | ((id: string) => object) = {},
+): Call[] {
   const calls: Call[] = [];
   nock.cleanAll();
   nock('http://slack.test')
@@ -54,12 +60,14 @@ export function fakeSlack(fail: Record<string, string | number> = {}, user: obje
     .post(/^\/api\//)
     .reply((uri, body) => {
       const method = uri.slice('/api/'.length);
-      calls.push({ method, body: fieldsOf(body) });
+      const fields = fieldsOf(body);
+      calls.push({ method, body: fields });
+      const who = typeof user === 'function' ? user(String(fields.user)) : user;
       const error = fail[method];
       if (error === 'ratelimited') return [429, '', { 'retry-after': '1' }];
       if (typeof error === 'string') return [200, { ok: false, error }];
       const view = { id: 'V1', hash: 'h1' };
-      return [200, { ok: true, ts: '1.2', user: { team_id: TEAM, ...user }, view }];
+      return [200, { ok: true, ts: '1.2', user: { team_id: TEAM, ...who }, view }];
     })
     .post('/commands/answer')
     .reply((_uri, body) => {
@@ -103,6 +111,7 @@ function movableClock(): Wired['clock'] {
 export interface Given {
   readonly clock?: Wired['clock'];
   readonly staff?: readonly string[];
+  readonly interns?: readonly string[];
   readonly patienceMs?: number;
   readonly roleList?: RoleList;
   readonly workspaces?: ServedWorkspaces;
@@ -124,7 +133,7 @@ export async function wire(chat?: Chat, given: Given = {}): Promise<Wired> {
     chat: chat ?? createChat(await openKitchen(clock), rethrow),
     clock,
     log: createLog('debug', { write: (line) => log.push(line) }),
-    roleList: given.roleList ?? listedRoles(given.staff ?? [STAFF]),
+    roleList: given.roleList ?? listedRoles(given.staff ?? [STAFF], given.interns),
     metrics: createMetrics(clock),
     seen: given.seen ?? createSeen(clock),
     apiUrl: API,
