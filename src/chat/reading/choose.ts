@@ -1,4 +1,5 @@
 import type { Intent } from '../slots.ts';
+import { byShape } from './by-shape.ts';
 import { type IntentReader, scoreOf } from './intent-reader.ts';
 import { INTENT_READERS } from './intents/index.ts';
 import type { Lexed } from './lexed.ts';
@@ -12,7 +13,7 @@ for (const reader of INTENT_READERS) {
 }
 
 /** The intent whose grammar fits best, if any does. */
-export function choose(lexed: Lexed): { reader: IntentReader; score: number } | undefined {
+export const choose = byShape((lexed: Lexed): { reader: IntentReader; score: number } | undefined => {
   const candidates = new Set<IntentReader>();
   for (const sym of lexed.syms) for (const reader of byCue.get(sym) ?? []) candidates.add(reader);
   let best: { reader: IntentReader; score: number } | undefined;
@@ -21,7 +22,7 @@ export function choose(lexed: Lexed): { reader: IntentReader; score: number } | 
     if (score >= FLOOR && (!best || score > best.score)) best = { reader, score };
   }
   return best;
-}
+});
 
 export const readerOf = (intent: Intent): IntentReader | undefined =>
   INTENT_READERS.find((reader) => reader.intent === intent);

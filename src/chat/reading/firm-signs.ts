@@ -1,5 +1,5 @@
 import type { Intent } from '../slots.ts';
-import type { Lexed } from './lexed.ts';
+import { byShape } from './by-shape.ts';
 
 /** Sentences that tell what happened, in whatever order: a wrong entry in the ledger is worse than a question. */
 const HAPPENED: readonly (readonly [intent: Intent, pattern: RegExp])[] = [
@@ -25,7 +25,7 @@ const HAPPENED: readonly (readonly [intent: Intent, pattern: RegExp])[] = [
 const ASKED = / (?:remind|reminder|alert|should|can|could|may|do i|how|what|why|when|which|if) |\? /;
 
 /** The ledger entry a sentence plainly tells; a question or a reminder tells none. */
-export function toldEntry(lexed: Lexed): Intent | undefined {
+export const toldEntry = byShape((lexed): Intent | undefined => {
   if (ASKED.test(lexed.shape)) return undefined;
   return HAPPENED.find(([, pattern]) => pattern.test(lexed.shape))?.[0];
-}
+});

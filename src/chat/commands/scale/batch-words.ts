@@ -33,7 +33,7 @@ export function weightText(massG: number): string {
 }
 
 const kilograms = (massG: number): string =>
-  massG < 100_000 ? String(Number((massG / 1000).toFixed(2))) : grouped(Math.round(massG / 1000));
+  massG < 100_000 ? String(Math.round(massG / 10) / 100) : grouped(Math.round(massG / 1000));
 
 /** Inches to the eighth, as a ruler has them. */
 export function inchesText(inches: number): string {

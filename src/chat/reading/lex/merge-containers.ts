@@ -9,7 +9,7 @@ const MANY_CUPS = 6;
  * "45 bags of trail mix" counts bags, as "45 bars" counts bars; "2 cups of granola" stays an amount. A message that
  * names a food beside the dish may measure that food, and is left alone.
  */
-export function mergeContainers(atoms: Atom[]): Atom[] {
+export function mergeContainers(atoms: readonly Atom[]): readonly Atom[] {
   if (!atoms.some(isContainer) || !atoms.some(isDish) || atoms.some(({ sym }) => sym === 'F')) return atoms;
   return atoms.flatMap((atom) =>
     isContainer(atom)

@@ -15,7 +15,7 @@ const NAMING: ReadonlySet<string> = new Set(
 );
 
 /** "oat bars", "moon bars", "banana walnut muffins": a food or a strange word before a piece names a recipe. */
-export function mergeNames(atoms: Atom[], vocabulary: Vocabulary): Atom[] {
+export function mergeNames(atoms: readonly Atom[], vocabulary: Vocabulary): readonly Atom[] {
   const merged: Atom[] = [];
   for (let i = 0; i < atoms.length; i++) {
     const atom = atoms[i] as Atom;

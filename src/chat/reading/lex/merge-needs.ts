@@ -22,7 +22,7 @@ const noun = (atom: Atom | undefined): readonly Need[] | undefined =>
   atom && (atom.sym === 'V' || atom.sym === 'F') ? atom.needs : undefined;
 
 /** Turns "no nuts", "nut and dairy free", "allergic to milk" into one need each. */
-export function mergeNeeds(atoms: Atom[]): Atom[] {
+export function mergeNeeds(atoms: readonly Atom[]): readonly Atom[] {
   if (!atoms.some((atom) => noun(atom) !== undefined)) return atoms;
   const merged: Atom[] = [];
   let i = 0;
@@ -45,7 +45,7 @@ interface List {
   readonly next: number;
 }
 
-function listAt(atoms: Atom[], i: number): { nouns: Atom[]; next: number } | undefined {
+function listAt(atoms: readonly Atom[], i: number): { nouns: Atom[]; next: number } | undefined {
   const nouns: Atom[] = [];
   let at = i;
   for (;;) {
@@ -62,14 +62,14 @@ function listAt(atoms: Atom[], i: number): { nouns: Atom[]; next: number } | und
 const asNeeds = (nouns: readonly Atom[]): Atom[] => nouns.map((atom) => ({ ...atom, sym: 'A' }));
 
 /** "nut free", "egg and milk free", "peanut allergy". */
-function freeListAt(atoms: Atom[], i: number): List | undefined {
+function freeListAt(atoms: readonly Atom[], i: number): List | undefined {
   const list = listAt(atoms, i);
   if (!list || !AFTER.has(atoms[list.next]?.sym ?? '')) return undefined;
   return { needs: asNeeds(list.nouns), next: list.next + 1 };
 }
 
 /** "no nuts", "without dairy or egg", "allergic to milk", "can't have gluten", "free of soy". */
-function avoidedListAt(atoms: Atom[], i: number): List | undefined {
+function avoidedListAt(atoms: readonly Atom[], i: number): List | undefined {
   const lead = leadAt(atoms, i);
   if (lead === undefined) return undefined;
   const list = listAt(atoms, lead);
@@ -81,7 +81,7 @@ function avoidedListAt(atoms: Atom[], i: number): List | undefined {
   return isShelf ? undefined : { needs: asNeeds(list.nouns), next: list.next };
 }
 
-function leadAt(atoms: Atom[], i: number): number | undefined {
+function leadAt(atoms: readonly Atom[], i: number): number | undefined {
   const sym = atoms[i]?.sym ?? '';
   const next = atoms[i + 1]?.sym ?? '';
   let at: number | undefined;

@@ -12,7 +12,7 @@ const VERB_AFTER =
   /^(?:order|check|soak|thaw|clean|pack|prep|call|wash|label|bake|pull|load|rotate|restock|unload|sanitize|email|text|start|turn|take|to)$/;
 
 /** "at 10", "since 6": an hour nobody called morning or evening. */
-export function mergeTimes(atoms: Atom[]): Atom[] {
+export function mergeTimes(atoms: readonly Atom[]): readonly Atom[] {
   return atoms.map((atom, i) => {
     const before = atoms[i - 1];
     if (atom.sym !== 'N' || !before || atom.value === undefined) return atom;

@@ -33,7 +33,8 @@ export function splitNeed(dish: Atom): readonly [need: Atom, name: string] | und
  * "Vegan and gluten-free bars" asks for two needs, whatever recipe is called "gluten-free bars": a name right behind
  * another need is taken apart where what is left of it is only a piece.
  */
-export function splitListedNeeds(atoms: readonly Atom[]): Atom[] {
+export function splitListedNeeds(atoms: readonly Atom[]): readonly Atom[] {
+  if (!atoms.some(({ sym }) => sym === 'A')) return atoms;
   return atoms.flatMap((atom, i) => {
     const isListed = JOINS_NEEDS.has(atoms[i - 1]?.sym ?? '') && atoms[i - 2]?.sym === 'A';
     if (atom.sym !== 'R' || atom.needs === undefined || !isListed) return [atom];

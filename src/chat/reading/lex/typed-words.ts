@@ -6,9 +6,11 @@ const SHORTEST_GLUED = 6;
 const SHORTEST_PART = 3;
 
 /** Names written as one word come apart: "cherrybars", "sunbutter", "turkeyroll". */
-export function unglued(tokens: readonly Token[], vocabulary: Vocabulary): Token[] {
+export function unglued(tokens: readonly Token[], vocabulary: Vocabulary): readonly Token[] {
+  const isStrange = ({ kind, word }: Token): boolean => kind === 'word' && !isKnown(word, vocabulary);
+  if (!tokens.some(isStrange)) return tokens;
   return tokens.flatMap((token) => {
-    const parts = token.kind === 'word' && !isKnown(token.word, vocabulary) ? partsOf(token, vocabulary) : [];
+    const parts = isStrange(token) ? partsOf(token, vocabulary) : [];
     return parts.length === 0
       ? [token]
       : parts.map((word, i) => ({ ...token, raw: word, typed: word, word, spaced: i === 0 && token.spaced }));
@@ -33,10 +35,15 @@ function partsOf({ word }: Token, { phrases }: Vocabulary): string[] {
   return [];
 }
 
+const SOUNDS: ReadonlyMap<string, string> = new Map([
+  ['2', 'to'],
+  ['4', 'for'],
+]);
+
 /** "oat bars 2 48", "bites 4 30": a digit that sounds like a word, before the number that is meant. */
 export function digitsAsWords(tokens: readonly Token[], vocabulary: Vocabulary): void {
   tokens.forEach((token, i) => {
-    const sounds = { '2': 'to', '4': 'for' }[token.raw];
+    const sounds = SOUNDS.get(token.raw);
     const next = tokens[i + 1];
     if (sounds === undefined || next?.kind !== 'number' || !/^\d{2,4}$/.test(next.raw) || !next.spaced)
       return;
