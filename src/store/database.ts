@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync } from 'node:fs';
+import { existsSync, mkdirSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { Kysely, sql } from 'kysely';
 import { Problem } from '../nutrition/problem.ts';
@@ -57,11 +57,13 @@ function openSqlite(path: string): Database {
     makeFolderOf(path);
     const { dialect, handle } = sqliteDialect(path);
     const db = new Kysely<Schema>({ dialect });
+    // What is written to a file that was taken away is gone with this process, although every query goes on working.
+    const opened = fileId(path);
     return {
       engine: 'sqlite',
       db,
       backup: (file) => backUpSqlite(handle, file),
-      answers: () => answers(db),
+      answers: async () => fileId(path) === opened && answers(db),
       close: () => db.destroy(),
     };
   } catch (error) {
@@ -74,6 +76,9 @@ const answers = (db: Kysely<Schema>): Promise<boolean> =>
     () => true,
     () => false,
   );
+
+/** Which file a path names now; `undefined` when it names none. */
+const fileId = (path: string): number | undefined => statSync(path, { throwIfNoEntry: false })?.ino;
 
 /** One level only: a mistyped path is better refused than built. */
 function makeFolderOf(path: string): void {

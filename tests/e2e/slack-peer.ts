@@ -35,7 +35,9 @@ export interface SlackPeer {
   /** Sends an envelope over the newest socket; resolves with the milliseconds until it was acknowledged. */
   envelope(type: string, payload: object, more?: object): Promise<number>;
   /** Asks the service to take another socket, as Slack does now and then. */
-  recycle(): void;
+  recycle(reason?: 'warning' | 'refresh_requested'): void;
+  /** Ends every connection without a word. */
+  cut(): void;
   sockets(): number;
   close(): Promise<void>;
 }
@@ -140,7 +142,10 @@ export async function startSlackPeer(): Promise<SlackPeer> {
       return performance.now() - startedMs;
     },
     answered: envelope,
-    recycle: () => newest?.send(JSON.stringify({ type: 'disconnect', reason: 'refresh_requested' })),
+    recycle: (reason = 'refresh_requested') => newest?.send(JSON.stringify({ type: 'disconnect', reason })),
+    cut: () => {
+      for (const socket of sockets.clients) socket.terminate();
+    },
     sockets: () => sockets.clients.size,
     async close() {
       for (const socket of sockets.clients) socket.terminate();

@@ -60,6 +60,8 @@ export async function startWhole(
       clock,
       logLevel: 'debug',
       log: createLog('debug', { write: (line) => log.push(line) }),
+      memory: memory.workspaces([]),
+      databaseAnswers: memory.answers,
       startReminders: (workspace, messenger) =>
         startReminders({ kitchen, memory, workspace, messenger, report: (error) => log.push(String(error)) }),
     });

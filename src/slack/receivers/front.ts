@@ -2,10 +2,13 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import { errorCode } from '../errors.ts';
 import type { Log } from '../log.ts';
 import type { Metrics } from '../metrics.ts';
+import { within } from '../within.ts';
 import type { Installing } from '../workspaces/installing.ts';
 
 /** Longer without a socket is no reconnect any more: whoever watches the process should start it again. */
 const DEAF_S = 120;
+/** A database that takes longer does not answer; whoever asks is answered all the same. */
+const DATABASE_MS = 2_000;
 
 export interface FrontParts {
   readonly metrics: Metrics;
@@ -37,7 +40,7 @@ export function createFront(parts: FrontParts, state: TransportState): Front {
     '/readyz': async (response) => {
       const checks = {
         serving: state.isServing(),
-        ...(parts.databaseAnswers ? { database: await parts.databaseAnswers() } : {}),
+        ...(parts.databaseAnswers ? { database: await answersSoon(parts.databaseAnswers) } : {}),
         ...(state.hasSocket ? { socket: state.hasSocket() } : {}),
       };
       const isReady = Object.values(checks).every(Boolean);
@@ -60,6 +63,14 @@ export function createFront(parts: FrontParts, state: TransportState): Front {
     });
     return true;
   };
+}
+
+async function answersSoon(databaseAnswers: () => Promise<boolean>): Promise<boolean> {
+  let answers = false;
+  const asking = databaseAnswers().then((says) => {
+    answers = says;
+  });
+  return (await within(DATABASE_MS, asking)) && answers;
 }
 
 function say(response: ServerResponse, status: number, text: string, type = 'text/plain'): void {
