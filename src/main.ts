@@ -16,7 +16,7 @@ import { type Options, readOptions, USAGE } from './terminal/options.ts';
 import { paint, screenOf } from './terminal/paint.ts';
 import { createSession, type Session } from './terminal/session.ts';
 
-/** Exit codes: 0 answered, 1 the one request could not be answered, 2 started wrongly. */
+/** Exit codes: 0 answered, 1 the one request could not be answered, 2 started wrongly, 3 stopped with work unfinished. */
 async function main(): Promise<number> {
   const options = readOptions(process.argv.slice(2));
   if (options.mode === 'usage') return say(USAGE);
@@ -42,8 +42,7 @@ async function serve(options: Options, config: Config, kitchen: Kitchen, memory:
   const report = createReporter(config.logLevel);
   if (options.mode === 'talk' && config.slack) {
     // In a workspace staff change the settings; at the terminal the kitchen's folder is at hand.
-    await inSlack(config.slack, config, { ...kitchen, choices: memory.choices }, memory, report);
-    return 0;
+    return inSlack(config.slack, config, { ...kitchen, choices: memory.choices }, memory, report);
   }
   const chat = createChat(kitchen, report);
   const asker = { role: options.role, who: options.who, workspace: 'local' };
@@ -64,14 +63,14 @@ async function inSlack(
   kitchen: Kitchen,
   memory: Memory,
   report: ReportUnexpected,
-): Promise<void> {
+): Promise<number> {
   const { serveSlack } = await import('./slack/serve.ts');
   const chat = createChat(kitchen, report);
   const startReminders: StartParts['startReminders'] = async (workspace, messenger) => {
     const reminding = await import('./remind.ts');
     return reminding.startReminders({ kitchen, memory, workspace, messenger, report });
   };
-  await serveSlack({
+  return serveSlack({
     settings,
     port,
     chat,

@@ -5,6 +5,7 @@ import type { Messenger } from '../kitchen/reminders/messenger.ts';
 import type { WorkspaceMemory } from '../kitchen/workspaces/workspaces.ts';
 import { createSlackApp } from './app.ts';
 import { authorizeServed } from './authorize.ts';
+import { errorCode } from './errors.ts';
 import { createGroupMembers } from './group-members.ts';
 import { createLog, type Log } from './log.ts';
 import { createMetrics } from './metrics.ts';
@@ -24,8 +25,10 @@ import type { ServedWorkspaces } from './workspaces/served.ts';
 export interface SlackService {
   /** The port that answers HTTP. */
   readonly port: number;
-  /** Takes nothing new, finishes what was acknowledged (10 s at most), closes. */
-  stop(): Promise<void>;
+  /** Takes nothing new, finishes what was acknowledged, closes; false when that took too long and something is left. */
+  stop(): Promise<boolean>;
+  /** How many of what are not finished now. */
+  unfinished(): Readonly<Record<string, number>>;
 }
 
 export interface StartParts {
@@ -45,7 +48,8 @@ export interface StartParts {
   readonly startReminders?: (workspace: string, messenger: Messenger) => Promise<{ stop(): Promise<void> }>;
 }
 
-const LONGEST_STOP_MS = 10_000;
+/** What comes after, such as closing the database, has to end within ten seconds of the signal too. */
+const LONGEST_STOP_MS = 9_000;
 
 /**
  * Serves one workspace or all that installed the app: over Socket Mode when there is an app token, else over HTTP. Throws a
@@ -92,16 +96,26 @@ export async function startSlack(parts: StartParts): Promise<SlackService> {
   log.info({ port, mode: settings.appToken ? 'socket' : 'http' }, 'serving Slack');
   return {
     port,
+    unfinished: inFlight.unfinished,
     async stop() {
       board.rest();
       const finishing = transport.refuse().then(async () => {
-        await Promise.all([reminding?.stop(), inFlight.drain(LONGEST_STOP_MS)]);
+        void inFlight.track(stopReminding(reminding, log), 'reminders');
+        await inFlight.drain(LONGEST_STOP_MS);
         await transport.stop();
         await inFlight.drain(LONGEST_STOP_MS);
       });
-      if (!(await within(LONGEST_STOP_MS, finishing))) log.warn({}, 'stopped with answers unfinished');
+      if (await within(LONGEST_STOP_MS, finishing)) return true;
+      log.error({ unfinished: inFlight.unfinished() }, 'stopped with work unfinished');
+      return false;
     },
   };
+}
+
+async function stopReminding(reminding: Reminding | undefined, log: Log): Promise<void> {
+  await reminding
+    ?.stop()
+    .catch((error: unknown) => log.error({ code: errorCode(error) }, 'reminders did not end well'));
 }
 
 function roleListOf(settings: SlackSettings, workspaces: ServedWorkspaces, clock: Clock, log: Log): RoleList {

@@ -21,6 +21,8 @@ export interface SlackPeer {
   readonly fail: Map<string, string | number>;
   /** What a method answers here instead of the usual. */
   readonly says: Map<string, (call: PeerCall) => object>;
+  /** Methods that are never answered. */
+  readonly stalls: Set<string>;
   /** Channels that take nothing: what Slack answers to a post there. */
   readonly shut: Map<string, string>;
   /** Files of people, by the end of their address; handed over to who brings a token. */
@@ -61,6 +63,7 @@ export async function startSlackPeer(): Promise<SlackPeer> {
   const calls: PeerCall[] = [];
   const fail = new Map<string, string | number>();
   const says = new Map<string, (call: PeerCall) => object>();
+  const stalls = new Set<string>();
   const shut = new Map<string, string>();
   const files = new Map<string, Buffer>();
   const waiting = new Map<string, (payload: unknown) => void>();
@@ -91,6 +94,7 @@ export async function startSlackPeer(): Promise<SlackPeer> {
     const token = request.headers.authorization?.replace('Bearer ', '');
     const call: PeerCall = { method, token, body: fieldsOf(text), atMs: performance.now() };
     calls.push(call);
+    if (stalls.has(method)) return;
     const file = files.get(request.url ?? '');
     if (file) {
       response.writeHead(token ? 200 : 302).end(token ? file : '');
@@ -126,6 +130,7 @@ export async function startSlackPeer(): Promise<SlackPeer> {
     calls,
     fail,
     says,
+    stalls,
     shut,
     files,
     origin: `http://${host}`,

@@ -68,7 +68,7 @@ export function createHomeBoard(parts: BoardParts): HomeBoard {
     open.set(key, { person, client, untilMs, ...(without ? { without } : {}) });
     const oldest = open.keys().next();
     if (open.size > MOST_OPEN && !oldest.done) open.delete(oldest.value);
-    timer ??= setInterval(() => void parts.inFlight.track(look()), LOOK_MS).unref();
+    timer ??= setInterval(() => void parts.inFlight.track(look(), 'homes'), LOOK_MS).unref();
     return key;
   }
 
@@ -153,7 +153,7 @@ export function createHomeBoard(parts: BoardParts): HomeBoard {
     changed(workspace) {
       forgetOld();
       for (const [key, { person }] of open) if (person.workspace === workspace) waiting.add(key);
-      if (waiting.size > 0 && !isResting) void parts.inFlight.track(passSoon(TOGETHER_MS));
+      if (waiting.size > 0 && !isResting) void parts.inFlight.track(passSoon(TOGETHER_MS), 'homes');
     },
   };
 }

@@ -25,7 +25,7 @@ export function answerOnce(
   said: Said,
   keys: readonly (readonly [string, number])[],
 ): Promise<void> {
-  return desk.inFlight.track(answerUnseen(desk, said, keys));
+  return desk.inFlight.track(answerUnseen(desk, said, keys), 'answers');
 }
 
 async function answerUnseen(

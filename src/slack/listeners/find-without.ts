@@ -12,5 +12,5 @@ export const findWithout =
     const { selected_options: options = [] } = action as { selected_options?: { value?: string }[] };
     const person = personOf(context.teamId, body.user.id, body.user.team_id);
     const needs = needsAmong(options.map(({ value }) => value ?? ''));
-    await desk.inFlight.track(desk.board.without(person, client, needs));
+    await desk.inFlight.track(desk.board.without(person, client, needs), 'homes');
   };

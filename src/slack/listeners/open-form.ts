@@ -47,7 +47,7 @@ async function open(
   const id = formOf(actionId);
   if (!id || !(await desk.seen.isFirst(`${at.person.workspace}:trigger:${trigger}`, TRIGGER_REMEMBERED_MS)))
     return;
-  await desk.inFlight.track(desk.door.open(id, trigger, at, given));
+  await desk.inFlight.track(desk.door.open(id, trigger, at, given), 'forms');
 }
 
 export const personOf = (

@@ -11,5 +11,5 @@ export const openHome =
     const workspace = context.teamId;
     if (event.tab !== 'home' || !workspace) return;
     if (!(await desk.seen.isFirst(`${workspace}:event:${body.event_id}`, EVENT_REMEMBERED_MS))) return;
-    await desk.inFlight.track(desk.board.opened(personOf(workspace, event.user, undefined), client));
+    await desk.inFlight.track(desk.board.opened(personOf(workspace, event.user, undefined), client), 'homes');
   };

@@ -18,5 +18,6 @@ export const submitForm =
     const values = filledIn(view.state?.values ?? {});
     await desk.inFlight.track(
       desk.door.submit(id, shown, values, { person, client }, (answer) => ack(answer)),
+      'forms',
     );
   };
