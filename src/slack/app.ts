@@ -15,6 +15,7 @@ import type { Metrics } from './metrics.ts';
 import type { RoleList } from './role-list.ts';
 import { createRoles } from './roles.ts';
 import type { Seen } from './seen.ts';
+import { createTurns } from './turns.ts';
 
 export interface SlackAppParts {
   readonly receiver: Receiver;
@@ -72,7 +73,7 @@ export async function createSlackApp(parts: SlackAppParts): Promise<SlackApp> {
     ...(parts.patienceMs === undefined ? {} : { patienceMs: parts.patienceMs }),
   });
   app.use(ackAtOnce);
-  listen(app, { answering, door, board, inFlight, seen, metrics }, farewell);
+  listen(app, { answering, door, board, inFlight, seen, metrics, turn: createTurns() }, farewell);
   app.error(async (failure: { error: Error }) => {
     log.error({ code: errorCode(failure.error) }, 'a payload was not served');
   });

@@ -32,4 +32,13 @@ export function titleBlock(title: string): types.KnownBlock {
 }
 
 /** What a block costs against the budget of a message. */
-export const costOf = (block: types.KnownBlock): number => JSON.stringify(block).length + 1;
+export function costOf(block: types.KnownBlock): number {
+  const known = costs.get(block);
+  if (known !== undefined) return known;
+  const cost = JSON.stringify(block).length + 1;
+  costs.set(block, cost);
+  return cost;
+}
+
+/** A block is weighed for its own room and again for the message's. */
+const costs = new WeakMap<types.KnownBlock, number>();

@@ -1,10 +1,10 @@
-import { setImmediate } from 'node:timers/promises';
 import type { Answering, Said } from '../answering.ts';
 import type { FormDoor } from '../form-door.ts';
 import type { HomeBoard } from '../home/board.ts';
 import type { InFlight } from '../in-flight.ts';
 import type { Metrics } from '../metrics.ts';
 import type { Seen } from '../seen.ts';
+import type { Turn } from '../turns.ts';
 
 /** What every listener needs. */
 export interface Desk {
@@ -14,6 +14,7 @@ export interface Desk {
   readonly inFlight: InFlight;
   readonly seen: Seen;
   readonly metrics: Metrics;
+  readonly turn: Turn;
 }
 
 /**
@@ -37,7 +38,7 @@ async function answerUnseen(
     if (!(await desk.seen.isFirst(`${said.place.workspace}:${key}`, forMs))) return desk.metrics.repeated();
   }
   // Computing takes the processor: acknowledgements that wait behind this one go out first.
-  await setImmediate();
+  await desk.turn();
   const [first] = keys;
   await desk.answering.answer(first ? { ...said, requestKey: first[0] } : said);
 }
