@@ -17,6 +17,7 @@ export const EMERGENCY_TOPICS = [
   'collapse',
   'heat_illness',
   'self_harm',
+  'violence',
 ] as const;
 export type EmergencyTopic = (typeof EMERGENCY_TOPICS)[number];
 
@@ -35,6 +36,7 @@ const MEDICAL_WORDS: Words<MedicalTopic> = [
 
 const EMERGENCY_WORDS: Words<EmergencyTopic> = [
   [/self harm|suicid/, 'self_harm'],
+  [/violen|assault|weapon/, 'violence'],
   [/allerg|anaphyl/, 'allergic_reaction'],
   [/chok/, 'choking'],
   [/heat/, 'heat_illness'],

@@ -34,6 +34,10 @@ const WORDS: Record<EmergencyTopic, (number: string) => FixedText> = {
       'Stay with the person. If this is about you: please do not stay alone, tell someone near you now.',
     ],
   }),
+  violence: (number) => ({
+    first: `Get to a safe place and call ${number} now.`,
+    after: ['Stay on the line and do what the dispatcher says.'],
+  }),
 };
 
 const GENERAL = (number: string): FixedText => ({

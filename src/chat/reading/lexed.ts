@@ -20,6 +20,8 @@ export interface Lexed {
   readonly shape: string;
   /** Every word as understood, with one space between and around. */
   readonly said: string;
+  /** The same as typed: a right word that the speller takes for another still stands here. */
+  readonly typed: string;
   /** What stands in `shape`, for quick questions. */
   readonly syms: ReadonlySet<string>;
   /** Two or more bare numbers were said. */
@@ -37,7 +39,12 @@ export function lex(text: string, book: Book, nowMs: number): Lexed {
     mergeContainers(mergeNames(mergeNeeds(splitListedNeeds(annotate(line))), vocabulary)),
   );
   let said = ' ';
-  for (const token of line.tokens) if (token.kind !== 'sign') said += `${token.word} `;
+  let typed = ' ';
+  for (const token of line.tokens) {
+    if (token.kind === 'sign') continue;
+    said += `${token.word} `;
+    typed += `${token.typed} `;
+  }
   let shape = ' ';
   const syms = new Set<string>();
   const seen: Atom[] = [];
@@ -49,5 +56,5 @@ export function lex(text: string, book: Book, nowMs: number): Lexed {
     seen.push(atom);
   }
   const countsTwice = seen.reduce((count, atom) => count + (atom.sym === 'N' ? 1 : 0), 0) > 1;
-  return { atoms, seen, countsTwice, shape, said, syms, text: plain };
+  return { atoms, seen, countsTwice, shape, said, typed, syms, text: plain };
 }

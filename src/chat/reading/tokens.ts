@@ -38,7 +38,8 @@ export function tokenize(text: string): Token[] {
 
 function wordToken(raw: string, spaced: boolean): Token {
   let typed = raw.toLowerCase();
-  if (typed.includes("'")) {
+  if (typed === "od'd") typed = 'overdosed';
+  else if (typed.includes("'")) {
     typed = typed.endsWith("'s") && !CONTRACTION.test(typed) ? typed.slice(0, -2) : typed.replace(/'/g, '');
   }
   return { kind: 'word', raw, typed, word: typed, spaced };

@@ -21,6 +21,12 @@ const IDIOMS: readonly RegExp[] = [
   / drown\w* in (?!(?:the |a )?(?:pool|lake|water|river|ocean|sea|tub|bath|ice bath|cold tub))| drown\w* (?:the|it|them|those|these) /g,
   // Handed round, not fallen down: what is passed out is food.
   / pass(?:ed|es|ing)? out (?:(?:the|some|all|our|my|these|those|more|extra|leftover|last|of|a|an|dozen|about|like|\d+|twenty|thirty|forty|fifty) ){1,4}(?:(?!after|from|when|while|before|during|on|in|at|because|near|by|eating|holding|minutes?|mins?|times?|hours?|seconds?|ago|and|with)[a-z]+ ){0,2}(?:bars?|bites?|muffins?|rolls?|wraps?|parfaits?|smoothies?|snacks?|cookies|squares?|sandwiches|bags?|packs?|cups?|shakes?|granola|trail mix|oats) /g,
+  / pass(?:ed|es|ing)? out of (?:the |its )?(?:pan|mold|oven|mixer|form|machine|sheet|tray) | collapse (?:the |this |that |all |my |these )*(?:list|lists|section|menu|box|boxes|view|thread|table|tables|cart|sidebar|canopy|tent|cells?|rows?) | pulse (?:button|setting|mode|function|it|the|until|a few|oats|nuts|dates) /g,
+  // A wrong entry, and not a wrong bite.
+  / (?:served|gave|handed|made|logged|entered|took|counted|tossed|moved|ordered|scaled|sent|put|packed|wrapped|deleted|opened|typed) (?:out |away |in |up )?(?:\d+|all|too many|double|twice|the wrong (?:number|count|amount|date|day|fridge|shelf|team)) (?:(?!nuts?|peanuts?|pb|almonds?|cashews?|walnuts?|milk|dairy|eggs?|soy|wheat|sesame|fish|gluten|allerg)[a-z]+ ){0,4}(?:by|on) (?:mistake|accident) (?!.*(?:allerg|free|reaction|epi))/g,
+  / emergency (?:stash|batch|backup|snacks?|bars?|bites?|muffins?|rations?|supply|supplies|stock|exit|fund|order|run|meeting|fuel|drill|shelf|freezer|binder|pantry|shopping|bake) /g,
+  / (?:mix|bars?|bites?|recipe|batch|flavou?rs?|jerseys?|design|playlist|gear|logo|texture|these|those|smoothies?|muffins?) (?:is|are|was|were|looks?|tastes?) (?:so |really |actually |pretty |straight )*sick (?=$|everyone|everybody|lol|dude|bro|thanks|thank|love|we|can|make|good|nice|\d)/g,
+  / doses? of (?:salt|vanilla|cinnamon|sugar|honey|cocoa|protein|powder|baking (?:soda|powder)|syrup|flavor) (?:in|per|for) (?:a|the|each|one|every) | (?:tongue|button) depressors? /g,
   // A season, a crowd or an appetite.
   / (?:team|offense|defense|squad|bats|pitcher|shooter|striker|lineup|girls|guys|boys|he|she|we|they|hes|shes|theyre|were|im|season|practice|kitchen crew|interns?|everyone|herons) (?:is |are |was |were |been |just |so |really |absolutely |literally |straight |totally )*on fire (?=this|lately|lol|haha|from|all season|all year|all week|recently|rn lol|at the plate|tonight lol|last|shooting|right now lol|out there|since|in the standings|with)/g,
   / on fire (?:this|last) (?:season|week|year|month|series|weekend|tournament|stretch) | on fire (?:lately|lol|haha|from three|at the plate|all season|all year|recently) /g,
@@ -43,7 +49,7 @@ const IDIOMS: readonly RegExp[] = [
   // Everyday breath, hands, backs, heads, periods, weights.
   / (?:take a|deep|bad|breath of fresh|hold your|waste of) breath (?!and)| breathing room | (?:breathe|breath) (?:easy|life into) /g,
   / (?:by|on|at|in|second|to|with one|extra|lend a|need a|give a|gimme a|left|first|other|hour|minute|second) hands? (?!is|hurts?|swell|burn|cut|bleed|numb|pain|swollen)| hands? (?:off|over|out|on|mixed|mixer|mixing|blender|wash\w*|sanitizer stations?|rolled|made|full|up|towels?) | on the other hand /g,
-  / (?:in|at|from|to|of|out|way|far|the) (?:the )?back (?!hurts?|pain|aches?|is (?:sore|killing|hurting|tight)|injur|spasm|strain)| back (?:in|to|on|into|from|at|up|of|for|stock|door|fridge|cooler|room|shelf|order|half|then|now|home|at|by|after|before|out|and forth|burner|by|tomorrow|today|next) /g,
+  / (?:in|at|from|to|of|out|way|far|the) (?:the )?back (?!hurts?|pain|aches?|is (?:sore|killing|hurting|tight)|injur|spasm|strain)| back (?:in|to|on|into|from|at|of|for|up (?:the|our|to|in|plan|stock|supply|freezer|fridge|batch|stash|bars?|a)|stock|door|fridge|cooler|room|shelf|order|half|then|now|home|at|by|after|before|out|and forth|burner|by|tomorrow|today|next) /g,
   / heads? (?:count|counts|coach|coaches|of|up|to|for|out|in|start|chef|trainer|intern|table|home|over|into|back|on) | per head | \d+ heads? | mouths to feed | \d+ mouths? /g,
   / (?:first|second|third|free|class|rest|holding|time|cooling|grace|this|1st|2nd|3rd|4th|study|trial|chilling|baking|proofing|off|training|exam|competition) periods? | periods? (?:of (?:time|training|rest)|\d) /g,
   / (?:lost|lose|loses|losing) (?:[a-z0-9]+ ){0,2}weight (?:on|in|from|during|after|when|while) (?:the |our |my |these )?(?:apples?|fruit|berries|veg\w*|carrots?|potato\w*|squash|meat|turkey|chicken|beef|bars?|batch|muffins?|dough|bake|baking|oven|cook\w*|peel\w*|trim\w*|drain\w*|dehydrat\w*|roast\w*|pan|thaw\w*) /g,
@@ -63,4 +69,4 @@ export function withoutIdioms(said: string): string {
 
 /** A habit somebody asks about, with nothing going on now: no emergency, and a question for a clinician. */
 export const HABIT =
-  / (?:lips?|mouth|tongue|throat) (?:gets?|feels?|goes|is|are|always gets?) (?:a (?:bit|little) |kinda |so |really )?(?:itchy|tingly|scratchy) (?:every ?time|everytime|whenever|each time|any ?time) (?!.* (?:now|just|help|swell\w*|swollen|breath\w*|tight\w*|clos\w*|hives|wheez\w*) )/g;
+  / (?:lips?|mouth|tongue|throat) (?:(?:gets?|feels?|goes|is|are|always gets?) (?:a (?:bit|little) |kinda |so |really )?(?:itchy|tingly|scratchy)|itch|itches|tingles?) (?:every ?time|everytime|whenever|each time|any ?time) (?!.* (?:now|just|help|swell\w*|swollen|breath\w*|tight\w*|clos\w*|hives|wheez\w*) )/g;

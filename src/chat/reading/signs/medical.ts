@@ -5,6 +5,7 @@ import { withoutIdioms } from './idioms.ts';
 import { DIAGNOSIS } from './medical/diagnosis.ts';
 import { DISORDERED_EATING } from './medical/disordered-eating.ts';
 import { DOSING } from './medical/dosing.ts';
+import { HEALTH_WORDS } from './medical/health-words.ts';
 import { INJURY } from './medical/injury.ts';
 import { LABS } from './medical/labs.ts';
 import { LOW_ENERGY } from './medical/low-energy.ts';
@@ -19,6 +20,7 @@ const TOPICS: readonly (readonly [topic: MedicalTopic, signs: readonly RegExp[]]
   ['labs', LABS],
   ['dosing', DOSING],
   ['diagnosis', DIAGNOSIS],
+  ['diagnosis', HEALTH_WORDS],
 ];
 
 /** Everyday sentences of a kitchen that a sign would fit. */
@@ -29,11 +31,18 @@ const FOR_FOOD =
   / (?:is|are|does) (?:the |this |these |our )?[a-z ]{0,30}(?:celiac|coeliac|diabetic) (?:safe|friendly|ok) /;
 
 /** The kind of question for clinical staff, if it is one. Wins over all but an emergency; errs toward handing over. */
-export function medicalTopic({ said }: Lexed): MedicalTopic | undefined {
-  if (isCalm(said) || EVERYDAY.test(said) || FOR_FOOD.test(said)) return undefined;
-  const plain = withoutIdioms(said);
-  return TOPICS.find(([, signs]) => signs.some((sign) => sign.test(plain)))?.[0];
+export function medicalTopic({ said, typed }: Lexed): MedicalTopic | undefined {
+  return topicIn(said) ?? (typed === said ? undefined : topicIn(typed));
 }
+
+function topicIn(said: string): MedicalTopic | undefined {
+  if (isCalm(said) || EVERYDAY.test(said) || FOR_FOOD.test(said)) return undefined;
+  if (signIn(said) === undefined) return undefined;
+  return signIn(withoutIdioms(said));
+}
+
+const signIn = (said: string): MedicalTopic | undefined =>
+  TOPICS.find(([, signs]) => signs.some((sign) => sign.test(said)))?.[0];
 
 /** The text of every pattern. */
 export const MEDICAL_SOURCES: readonly string[] = TOPICS.flatMap(([, signs]) =>

@@ -20,7 +20,7 @@ export const FACE = '(?:face|eyes?|eyelids?|cheeks?|neck|ears?|chin|jaw|nose|for
 export const SWELLS =
   '(?:swell\\w*|swollen|swole|puff(?:y|ing|ed|s)?|puffiness|balloon\\w*|blown up|blow(?:s|ing)? up|blew up|bulg\\w*|inflat\\w*)';
 export const FEELS =
-  '(?:itch\\w*|scratchy|tingl\\w*|numb\\w*|tight\\w*|weird|funny|strange|odd|fuzzy|burning|prickl\\w*|clos(?:e|es|ed|ing)|constrict\\w*|lump|stinging|stings|heavy|thick|fat|huge|bigger)';
+  '(?:itch\\w*|scratchy|tingl\\w*|numb\\w*|tight\\w*|weird|funny|strange|odd|fuzzy|burning|prickl\\w*|clos(?:e|es|ed|ing)|constrict\\w*|lump|stinging|stings|heavy|thick|fat|huge|bigger|small(?:er)?|narrow\\w*|shrink\\w*)';
 
 /** Parts that hurt on people only. */
 export const BODY_SURE =
@@ -34,4 +34,4 @@ export const DOSED =
   '(?:creatine|caffeine|iron|melatonin|vitamin [a-z0-9]+|vitamins?|vit [a-z0-9]+|magnesium|zinc|omega 3s?|fish oil|ashwagandha|beta alanine|bcaas?|collagen|ibuprofen|advil|tylenol|aspirin|salt tablets?|sodium tablets?|electrolytes?|pre ?workout|pre work ?out|supplements?|probiotics?|insulin|calcium|potassium|l theanine|glutamine|hmb|nitrate|bicarb|sodium bicarbonate|turmeric pills?|folate|folic acid|biotin|cbd|[a-z]+ pills?|[a-z]+ supplement|[a-z]+ tablets?)';
 
 export const CHEMICAL =
-  '(?:bleach|clean(?:er|ers|ing (?:fluid|spray|product|products|solution|stuff|chemicals?|supplies))|sanitiz\\w*|degreaser|detergent|dish ?soap|soap|chemicals?|lye|ammonia|drain (?:opener|cleaner)|antifreeze|rat poison|pesticide|insecticide|battery|batteries|magnets?|windex|peroxide|gasoline|lighter fluid|rubbing alcohol|glass|metal)';
+  '(?:bleach|clean(?:er|ers|ing (?:fluid|spray|product|products|solution|stuff|chemicals?|supplies))|sanitiz\\w*|degreaser|(?:laundry |dishwasher |tide )?pods?|detergent|bug spray|paint thinner|dish ?soap|soap|chemicals?|lye|ammonia|drain (?:opener|cleaner)|antifreeze|rat poison|pesticide|insecticide|battery|batteries|magnets?|windex|peroxide|gasoline|lighter fluid|rubbing alcohol|glass|metal)';

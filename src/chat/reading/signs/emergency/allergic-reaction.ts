@@ -56,6 +56,20 @@ export const ALLERGIC_REACTION: readonly RegExp[] = [
     6,
   ),
   both(ATE, `allerg\\w*|anaphyl\\w*`),
+  // What was taken in, and what the body does.
+  both(
+    `${ATE}|after (?:the|a|an|eating|having|that|one|my|his|her)`,
+    'breaking out|broke out|breaks out|in bumps|in hives|in spots|in welts|skin is (?:red|burning|itch\\w*)',
+  ),
+  new RegExp(
+    ` ${NAMED_ALLERGEN} (?:[a-z]+ )?(?:exposure|exposed|ingestion|ingested) | (?:accidental|exposed to|ingested) (?:[a-z]+ )?${NAMED_ALLERGEN} `,
+  ),
+  new RegExp(` free (?:[a-z]+ ){0,6}${NAMED_ALLERGEN} (?:[a-z0-9-]+ ){0,6}${ATE} `),
+  new RegExp(
+    ` (?:realized|realised|found out|turns out|apparently|noticed) (?:[a-z]+ ){0,4}(?:there (?:was|were|are|is)|had|has|contains?|contained|were|was) (?:[a-z]+ ){0,4}${NAMED_ALLERGEN} .*allerg`,
+  ),
+  / (?:gave|fed|served|handed) (?:[a-z0-9-]+ ){1,8}(?:who|that|hes|shes|who is|whos) (?:[a-z]+ ){0,2}allerg/,
+  /^ (?:an? |possible |weird |some |bad |maybe )*reaction (?:to|from|after) /,
   near(`${ATE}|eat|eating|had|gave|fed|served`, UNAWARE, 7),
   new RegExp(
     ` (?:gave|fed|served|handed|sold) (?:[a-z0-9-]+ ){0,4}(?:allergy|allergic) (?:[a-z]+ ){0,4}(?:wrong|${NAMED_ALLERGEN}|regular) `,

@@ -10,6 +10,7 @@ export const BLEEDING: readonly RegExp[] = [
     'bad\\w*|lots?|heavily|heavy|everywhere|wont stop|not stopping|doesnt stop|cant stop|a ton|nonstop|profusely|gush\\w*|pour\\w*|spurt\\w*|deep|losing|lost|so much|pool|dripping|soak\\w*|out|help|coughing|stop',
     4,
   ),
+  near('mouth|head|eyes?|ears?|face|neck|throat|wrists?|stomach|belly', 'bleed\\w*', 3),
   new RegExp(` ${WHO} (?:is |are |was |started |keeps |wont stop |been |just |still )*bleeding `),
   near(
     'cut|sliced?|slicing|chopped|stabbed?|gash\\w*|lacerat\\w*|severed|amputat\\w*',

@@ -3,6 +3,7 @@ export const CHOKING: readonly RegExp[] = [
   / (?:is|are|hes|shes|hes|might be|may be|started) (?:choke|chokes) | (?:he|she|kid|player|athlete|someone) (?:chokes|choke) /,
   / (?:stuck|lodged|blocking|caught) (?:[a-z]+ ){0,3}(?:throat|airway|windpipe) /,
   / (?:cant|cannot|not able to|unable to) (?:talk|speak|cough|swallow)/,
+  / airways? (?!product)/,
   / gagging (?:[a-z]+ )*(?:cant|cannot|stop) | heimlich /,
   / went down (?:the )?wrong (?:way|pipe|tube|hole) | (?:abdominal|belly) thrusts | back blows /,
   / (?:food|bite|bar|piece|grape|nut|chunk|something|it) (?:[a-z]+ ){0,3}(?:stuck|lodged|caught) (?:[a-z]+ ){0,3}(?:throat|airway|windpipe|neck) /,

@@ -8,7 +8,15 @@ export const COLLAPSE: readonly RegExp[] = [
     '(?:isnt|is not|arent|wont|doesnt|not|stopped|cant) (?:answer\\w*|respond\\w*|react\\w*|talk\\w*|speak\\w*|move|moving)',
     8,
   ),
-  / pass(?:ed|es|ing)? out /,
+  / pass(?:ed|es|ing)? out | (?:about to|going to|gonna|almost|might|nearly|gonna just) (?:pass|black|faint) (?:out )?/,
+  / (?:wont|cant|doesnt|isnt|not|never) (?:open|opening|opened) (?:his|her|their) eyes | eyes (?:wont open|are closed and|rolled) | (?:no|a|any|get) response from (?:him|her|them|the (?:player|athlete|kid|girl|guy|intern|runner|swimmer)|[a-z]{2,3}-\d\d) /,
+  new RegExp(
+    ` ${WHO} (?:[a-z]+ ){0,2}(?:hasnt|havent|has not|not) (?:even )?(?:moved|woken|woke|answered|gotten up|got up|come to|responded|stirred) `,
+  ),
+  new RegExp(
+    ` (?:found|${WHO}) (?:is |was |lying |laying |lies |down |flat |just |still |the |an? |intern |player |out |fit |having |convulsing |unconscious )*on the (?:floor|ground) (?!clean|mop|stretch|scrub|sweep|warming)`,
+  ),
+  / (?:seeing|see|saw|everything (?:is|went|goes|going)) (?:all )?black (?!beans?|bars?|mold|spots on)/,
   / blacked out | blacking out | black out on /,
   / faint(?:ed|ing|s)? /,
   / collaps\w+ /,

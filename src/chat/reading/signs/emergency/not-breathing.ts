@@ -5,6 +5,11 @@ export const NOT_BREATHING: readonly RegExp[] = [
   / (?:breathing|breath) (?:[a-z]+ ){0,3}(?:stopped|hard|difficult|trouble|weird|funny|shallow|problem|problems|heavy|fast|labored|noisy|bad) /,
   / (?:cant|cannot|cnt|couldnt|hardly|barely|trying to|unable to|struggl\w+ to|not) (?:get|getting|catch|take|find) (?:[a-z]+ ){0,2}(?:air|breath|oxygen) /,
   / (?:gasping|wheez\w*) /,
+  near(
+    'inhalers?',
+    'needs?|wheres|where|no|cant find|isnt working|not working|isnt helping|not helping|empty|ran out|lost|forgot|left (?:his|her|my)|used',
+    3,
+  ),
   / asthma attack | (?:where|need|get|no) (?:[a-z]+ ){0,3}inhaler /,
   / (?:turn\w*|going|gone|went|looks?|lips|face|fingers|skin|hes|shes|(?:he|she|kid|player|athlete|guy|girl) is) (?:[a-z]+ ){0,2}(?:blue|purple|grey|gray) /,
   / (?:no puede|no puedo) respirar | se esta ahogando | me ahogo | ayuda emergencia | reaccion alergica /,
@@ -13,6 +18,6 @@ export const NOT_BREATHING: readonly RegExp[] = [
     'breath|breathe|breathes|breathing|breathin|breaths',
     3,
   ),
-  / (?:cant|cannot|cnt|couldnt|not getting|isnt getting|no|losing) (?:[a-z]+ ){0,2}(?:air|oxygen) (?!fryer|tight|conditioning|fry|fried)/,
+  / (?:cant|cannot|cnt|couldnt|not getting|isnt getting|no|losing|trouble getting|hard to get|struggling for|gasping for|needs?) (?:[a-z]+ ){0,2}(?:air|oxygen) (?!fryer|tight|conditioning|fry|fried)/,
   / (?:turn\w*|going|gone|went|looks?|looking|lips|face|fingers|fingernails|skin|hes|shes|nails) (?:[a-z]+ ){0,3}(?:blue|bluish|purple|grey|gray) (?!and white|and gold|team|jersey|bars?|bites?|shirts?)/,
 ];

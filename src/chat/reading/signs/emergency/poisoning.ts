@@ -5,6 +5,8 @@ export const POISONING: readonly RegExp[] = [
   / (?:took|swallowed|ate|downed|popped|taken) (?:[a-z]+ ){0,3}(?:\d\d+|twenty|thirty|forty|fifty|dozen|whole) (?:[a-z]+ ){0,2}(?:pills?|tablets?|capsules?|advil|tylenol|ibuprofen|aspirin|benadryl|melatonin|xanax|adderall|caffeine|meds) /,
   / (?:overdos\w*|od|oded|ods) /,
   / (?:took|swallowed|ate|taken|downed|popped) (?:[a-z0-9]+ ){0,4}(?:bottle|handful|pack|box|bunch|lot|all|too many) (?:[a-z]+ ){0,3}(?:pills?|tablets?|meds?|medicine|medication|caffeine|advil|tylenol|melatonin|gummies) /,
+  / found (?:him|her|them|my [a-z]+|someone) (?:[a-z]+ ){0,4}(?:pills?|bottle|needle|hanging|blue|cold|unconscious|passed out) | empty pill bottle| pills? (?:next to|beside|all around) (?:him|her|them) /,
+  / (?<!running on |on )fumes | (?:drank|swallowed|tasted|sipped|ate|drinks|drinking) (?:it|some|that|the smoothie|the shake) .*(?:bleach|sanitiz\w*|degreaser|detergent|chemicals?|cleaner) | (?:bleach|sanitiz\w*|degreaser|detergent|chemicals?|cleaner|poison) .*(?:drank|swallowed|drunk|tasted|ate|sipped) /,
   / too many (?:[a-z]+ ){0,2}(?:pills?|tablets?|gummies) /,
   / (?:poison|poisoned|poison control) (?!ivy)/,
   / (?:drank|swallowed|drunk|ingested|ate|drink|sprayed) (?:[a-z]+ ){0,4}(?:bleach|clean\w+|sanit\w+|degreaser|detergent|chemical\w*|lye|ammonia|soap|hand sanitizer|fluid|antifreeze|batteries|battery|glass|metal) /,

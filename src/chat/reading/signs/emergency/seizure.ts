@@ -1,5 +1,6 @@
 export const SEIZURE: readonly RegExp[] = [
   / eyes? (?:[a-z]+ ){0,2}(?:rolled|rolling|roll) | (?:is|went|gone|going|hes|shes|completely|all|body) limp /,
+  / (?:fit|fits) on the (?:floor|ground|field) | (?:having|had|has|throwing) (?:a |an |some )?(?:kind of )?fits? (?!for|in the)/,
   / shaking (?:[a-z]+ ){0,3}(?:ground|floor|uncontroll\w*|violently|all over) /,
   / seiz(?:ure|ures|ing|es) | (?:convuls\w+) | (?:having|had|has|throwing) (?:a |an )?(?:epileptic )?fits? /,
   / (?:foaming|froth\w*) | (?:body|shaking) (?:[a-z]+ ){0,3}(?:uncontroll\w*|floor|violently) | eyes rolled/,

@@ -1,6 +1,7 @@
 import { near } from '../near.ts';
 
 export const SELF_HARM: readonly RegExp[] = [
+  / (?:better|easier|happier|fine) (?:off )?(?:[a-z]+ ){0,2}(?:if|when|once) (?:i|he|she) (?:was|were|wasnt|werent|am|is|isnt|didnt|never|just|had|no longer)?(?: not)? ?(?:gone|here|dead|around|alive|there|born|exist\w*|disappeared|existed) /,
   / (?:dont|cant|do not|doesnt|cannot|never) (?:really |even )?see (?:the|a|any|much) (?:point|reason) (?:$|anymore|of anything|in anything|in life|in living|in going|to (?:live|life|living|any of this|anything)|any more) | (?:she|he|i|ive|shes|hes)(?: has| have)? been cutting (?:$|again|herself|himself|myself)/,
   / (?:want|wants|wanna|wanted|going|gonna|ready|rather|wish|try|trying|plan|planning|thinking|thoughts?|about|feel like|think about) (?:[a-z]+ ){0,3}(?:die|dying|death|kill|killing|hurt|hurting|harm|harming|end|ending|suicide|unalive|dead|disappear forever) (?:me |my |myself|herself|himself|themselves|themself|yourself|it |all |life|$|anymore|tonight|today|now|right|please|and |because |so |bad)/,
   / (?:want|wants|wanna|wanted) (?:to )?(?:die|be dead) /,
@@ -11,7 +12,7 @@ export const SELF_HARM: readonly RegExp[] = [
   / (?:no|any|lost|without) (?:reason|point|will|purpose) (?:to|in|of) (?:liv\w+|be alive|go on|going on|being alive) | better off (?:dead|without me) | cant go on | cant do this anymore (?:i want|life)|(?:life|living) (?:is|isnt|not) (?:not )?worth| life isnt worth/,
   / (?:wish (?:i|he|she) (?:was|were) (?:dead|never born)|want it all to (?:end|stop)|say goodbye forever|everyone would be better without me)/,
   / (?:see|have|got|no|any|find) (?:a |any |no |much |the )*(?:reason|point|purpose) .*(?:going|go on|living|live|life|alive|exist\w*|continue|wake up) /,
-  / want (?:it|it all|everything|all of it|this|the pain|all this) to (?:all )?(?:stop|end|be over) | (?:want|wanna|going|need|wish) (?:to |i could )(?:just )?(?:disappear|vanish|not exist|never wake up|sleep forever|go to sleep forever) /,
+  / want (?:it|it all|everything|all of it|this|the pain|all this) to (?:all )?(?:stop|end|be over) | (?:want|wants|wanna|going|need|wish) (?:to |i could )?(?:just )?(?:disappear|vanish|not exist|never wake up|sleep forever|go to sleep forever) /,
   / (?:dont|do not|doesnt|didnt|no longer|not|never) (?:even |really |think (?:i|he|she) )?(?:want|wanna|wants|care|feel like|deserve|plan) (?:to |if i |if he |if she )?(?:be |keep )?(?:live|living|alive|exist|existing|here|around|wake|waking|go on|going) (?:up |on )?(?!at|for practice|in the kitchen|early|til|until|late)/,
   / (?:wish|wished|wishes) (?:that )?(?:i|he|she|they) (?:was|were|wasnt|werent|could|had|just|would) (?:[a-z]+ ){0,2}(?:dead|alive|here|born|disappear|die|died|exist|vanish|gone|wake) /,
   / (?:tired|sick|done|exhausted|over) (?:of |with )(?:being )?(?:living|life|alive|existing|here|this life|everything and) (?:$|and|i|anymore|so|rn|now)/,

@@ -3,6 +3,15 @@ import { near } from '../near.ts';
 export const SEVERE_INJURY: readonly RegExp[] = [
   / (?:electric shock|electrocut\w*|shocked by|got shocked|drown\w*) /,
   / (?:severe|bad|third degree|burned|burnt) (?:[a-z]+ ){0,3}(?:burns?|face|arm|hand|leg|hands|arms) (?:[a-z]+ ){0,4}(?:bad|badly|oil|water|steam|skin|blister\w*|hospital) /,
+  / (?:chopped|lopped|cut|sliced|took|ripped) (?:off )?(?:[a-z]+ ){0,2}(?:tip of |part of )(?:my|his|her|a|the) | (?:chopped|lopped|severed|amputated) (?:off )?(?:my |his |her |a |the |their )?(?:finger\w*|thumbs?|hand|toes?) /,
+  / (?:knife|blade|skewer|mandoline|slicer|peeler|scissors) (?:[a-z]+ ){0,3}(?:went |through |into |in )+(?:my|his|her|their) | impaled | tourniquet /,
+  near(
+    'hot oil|boiling|grease|fryer oil|scalding|hot water|hot syrup|hot caramel|steam',
+    '(?:on|over|onto|all over|down|burned|scalded|hit|got) (?:my|his|her|their|the intern\\w*) (?:[a-z]+ )?(?:face|arms?|hands?|legs?|feet|foot|neck|chest|eyes?|skin|back|lap)|spilled on (?:him|her|me|them)',
+    5,
+  ),
+  near('crushed|crushing|mangled|degloved', '(?:arm|hand|fingers?|foot|leg|toes?|ribs|skull)', 3),
+  / (?:broke|broken|snapped|broke his|fractured) (?:his|her|my|their|a) (?:neck|back|spine|skull) |(?:neck|skull|spine) (?:is |looks |might be |may be )?(?:broken|fractured|snapped) /,
   / (?:neck|spine|spinal|head) injur\w* | (?:cant|cannot) (?:move|feel) (?:[a-z]+ ){0,2}(?:legs?|arms?|feet|hands?|body|face|side) /,
   near(
     'burn\\w*|scald\\w*',

@@ -2,6 +2,12 @@ import { near } from '../near.ts';
 
 export const DISORDERED_EATING: readonly RegExp[] = [
   / (?:she|he|they|athlete|player|teammate|roommate|daughter|son|i|kid|friend) (?:[a-z]+ )?(?:wont|will not|doesnt|does not|isnt|refuses? to|refusing to|barely|hardly|never|cant|not) (?:eat|eats|eating) (?:$|and|lately|because|at team|with the team|with us|in front)/,
+  / fingers? down (?:my|her|his|their|the) throat | push(?:es|ing|ed)? (?:her |his |my |the )?food around | (?:bathroom|restroom|toilet) (?:right |straight |immediately )?after (?:every|each|all|meals?|eating|dinner|lunch|she eats|he eats|we eat) /,
+  / how (?:few|little) (?:calories|kcals?|cals|food|carbs|fat|(?:can|should|do) (?:i|he|she|we) eat) | (?:go|going|went|goes|days?|hours?|day) without (?:eating|food|a meal|meals) /,
+  / (?:make|makes|making|made|get|gets|getting|turn) (?:me|him|her|us|my [a-z]+|you|athletes|them|the team) (?:[a-z]+ )?(?:fat|fatter|chubby|heavier|gain|puffy|big) | without (?:getting fat|gaining) | (?:go|going|goes) (?:straight )?to (?:my|her) (?:thighs|hips|stomach|butt) /,
+  / (?:control|stop|help|trust) (?:my|her|him) ?self (?:[a-z]+ ){0,3}(?:food|eat\w*|snack\w*|around|with|from) | out of control (?:[a-z]+ ){0,3}(?:food|eating) /,
+  / weigh(?:ed|ing|s)? (?:my|him|her|them) ?sel\w+ | (?:the )?scale (?:went|goes|keeps going|is going|has gone) up | (?:scared|afraid) of the scale /,
+  / clean eating | (?:eat|eats|eating) (?:alone|in secret|only clean) (?!time)/,
   / (?:throw|throwing|threw|thrown|throws) (?:it |them |everything |all |food |that |this |my )*up (?!the|a |some|on|to|for)/,
   / only (?:eat|eats|eating|ate) (?:lettuce|salads?|fruit|veg\w*|one|once|celery|a|1|rice cakes?|protein bars?) /,
   / (?:eating disorders?|disordered eating|anorex\w*|bulimi\w*|orthorex\w*|bing(?:e|es|eing|ing|ed)|purg(?:e|es|ed|ing)|arfid) /,

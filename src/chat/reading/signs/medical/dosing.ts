@@ -7,6 +7,11 @@ export const DOSING: readonly RegExp[] = [
   new RegExp(
     ` ${DOSED} (?:and )?how (?:much|many|often) (?:$|should|do i|can i|to take|a day|per day|daily|is (?:ok|safe|right))`,
   ),
+  / (?:should|do|must|can|could|may) (?:i|he|she|we|they|athletes|my [a-z]+) (?:just |also |be |keep |stop |start |double |skip |quit |have to |need to |up )*(?:take |taking |taking my |on |start |need |my |the )*(?:iron|zinc|calcium|magnesium|potassium|vitamins?(?: [a-z0-9]+)?|b12|folate|an? multivitamin|multivitamins?|(?:iron |vitamin |salt |zinc )?(?:pills?|tablets?)) (?!bars?|bites?|in (?:the|a|this)|per|powder|content)/,
+  / (?:double|stop|skip|quit|miss|missed|forgot|run out of|ran out of|increase|lower|up) (?:taking )?(?:my|his|her|their) (?:[a-z]+ )?(?:pills?|meds?|medications?|medicine|tablets?|inhaler|insulin|iron) /,
+  new RegExp(
+    ` how (?:much|many) (?:[a-z]+ )?${DOSED} (?:for|at|if i weigh|when i weigh|i weigh|if im) (?:an? |my )?(?:\\d|weight|body|kilo|pound|kg|lb|me |my|someone|athlete|him|her|girl|guy)`,
+  ),
   / (?:birth control|contracepti\w*|iud|the pill|plan b) /,
   / (?:ibuprofen|advil|motrin|tylenol|acetaminophen|paracetamol|aspirin|naproxen|aleve|antibiotics?|antidepress\w*|ssri|prozac|zoloft|lexapro|adderall|vyvanse|ritalin|concerta|accutane|isotretinoin|prednis\w*|cortisone|steroids?|painkillers?|warfarin|blood thinners?|statins?|metformin|albuterol|inhaler|allergy (?:pills?|meds?)|antihistamin\w*|benadryl|claritin|zyrtec|medications?|medicines?|meds|prescri\w*|muscle relax\w*|sleeping pills?|opioids?|codeine|amoxicillin|doxycycline|levothyroxine|lithium|pepto|imodium|antacids?|omeprazole) /,
   new RegExp(

@@ -2,6 +2,13 @@ import { near } from '../near.ts';
 
 export const WEIGHT_LOSS: readonly RegExp[] = [
   / (?:lowest|fewest|least|minimum|bare minimum|min) (?:number of |amount of )?(?:calories|kcals?|cals?|food|carbs) (?:[a-z]+ ){0,3}(?:i|he|she|we|my|to eat|and still|per day|a day) /,
+  / (?:my|his|her) (?:daily |total |maintenance |own )?(?:calories|calorie|kcals?|tdee|bmr) (?!per (?:bar|bite|piece|serving)|in|label)/,
+  // A body's weight to reach: "need to drop to 157 by friday", "coach wants me at 150".
+  / (?:i|im|he|she|hes|shes|me|him|her|we|wrestlers?|rowers?|athlete|[a-z]{2,3}-\d\d) (?:[a-z]+ ){0,4}(?:be|get|weigh|drop|cut|come|go|make|hit|down|stay|at|in) (?:[a-z]+ ){0,2}(?:9\d|1\d\d|2\d\d)(?:\.\d)? (?!bars?|bites?|muffins?|rolls?|pieces|bags?|cups?|parfaits?|smoothies?|squares?|people|athletes|g |grams|kcal|calories|cal |mg|degrees|f |fahrenheit|internal|oat|cherry|date|egg|snacks?|servings?|miles?|min|mins|minutes?|hours?|seconds?|sec|km|meter|k|degree|for lunch|ppl|more|of|players|yards|meters|percent|in the (?:fridge|oven))/,
+  / (?:drop|cut|get|make|suck|sweat) (?:down )?to (?:9\d|1\d\d|2\d\d) (?:by|before|for|in time|tomorrow|this|next|$)/,
+  / \d+(?:\.\d)? (?:lbs? |pounds? |kgs? )?over (?:for|at|before|on|and) (?:[a-z]+ )?(?:weigh|weight|weighing)/,
+  / (?:flatten|tone|slim|shrink|tighten|trim|lose) (?:up |down )?(?:my|her|his|the|your|those) (?:stomach|legs?|arms?|thighs?|belly|waist|tummy|abs|body|butt|glutes|love handles|figure) /,
+  / (?:fat burners?|fat burning|fat loss|metabolism boost\w*|boost (?:my |your )?metabolism|beach body|bikini body|summer shredding) (?!.* (?:legal|allowed|banned|permitted|certified|ncaa|ok|test|tested))/,
   / (?:shred|shredding|torch|melt|drop|lose|burn) (?:[a-z]+ ){0,2}(?:fat|bodyfat|weight|belly) /,
   / (?:good|best|normal|right|proper|correct|average) (?:body ?)?weight (?:for (?:a |an |my |the )?(?:[a-z]+ )?(?:runner|swimmer|rower|wrestler|gymnast|cyclist|player|athlete|height|position|sport|me|girl|guy|person|age)|to (?:race|compete|play)) /,
   / (?:i|me|he|she|to|can|we) (?:[a-z]+ ){0,3}(?:get|cut|drop|go|be|come) (?:back )?down to \d{2,3} (?!bars?|bites?|pieces|g |f |degrees|people|muffins)/,
