@@ -35,8 +35,8 @@ const WORDS: Record<EmergencyTopic, (number: string) => FixedText> = {
     ],
   }),
   violence: (number) => ({
-    first: `Get to a safe place and call ${number} now.`,
-    after: ['Stay on the line and do what the dispatcher says.'],
+    first: `Call ${number} now, from a safe place.`,
+    after: ['Get away from the danger first. Stay on the line and do what the dispatcher says.'],
   }),
 };
 
