@@ -1,19 +1,27 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { App, HTTPReceiver } from '@slack/bolt';
 import { createChat } from '../../src/chat/chat.ts';
 import { systemClock } from '../../src/clock.ts';
 import { openKitchen } from '../../src/open-kitchen.ts';
+import { lazyMemory } from '../../src/open-memory.ts';
 import { startSlack } from '../../src/slack/start.ts';
 import { BOT, STAFF } from '../slack/payloads.ts';
 
-/** What the parent measures: our service, or the least a Bolt app can do (acknowledge, send the words back). */
+/** What the parent measures: our service as it is started, on a database of its own, or the least a Bolt app can do (acknowledge, send the words back). */
 const [, , mode, apiUrl = '', signingSecret = ''] = process.argv;
 
 async function startOurs(): Promise<number> {
-  const kitchen = await openKitchen(systemClock);
-  const chat = createChat(kitchen, () => 'bench');
+  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
+  process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
+  const memory = lazyMemory(join(folder, 'kitchen.db'), () => systemClock.nowMs());
+  const kitchen = await openKitchen(systemClock, undefined, memory);
+  const chat = createChat({ ...kitchen, choices: memory.choices }, () => 'bench');
   const settings = { botToken: BOT.token, apiUrl, signingSecret, staff: [STAFF] };
   const parts = { settings, port: 0, host: '127.0.0.1', chat, clock: systemClock, logLevel: 'warn' };
-  return (await startSlack(parts)).port;
+  const shared = { memory: memory.workspaces([]), databaseAnswers: memory.answers };
+  return (await startSlack({ ...parts, ...shared })).port;
 }
 
 async function startEcho(): Promise<number> {
@@ -36,5 +44,5 @@ async function startEcho(): Promise<number> {
 }
 
 process.on('message', () => process.send?.({ rss: process.memoryUsage().rss }));
-process.on('disconnect', () => process.exit(0));
+for (const end of ['disconnect', 'SIGTERM'] as const) process.on(end, () => process.exit(0));
 process.send?.({ port: mode === 'ours' ? await startOurs() : await startEcho() });

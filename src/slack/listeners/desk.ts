@@ -34,11 +34,11 @@ async function answerUnseen(
   said: Said,
   keys: readonly (readonly [string, number])[],
 ): Promise<void> {
+  // Looking up and computing take the processor: acknowledgements that wait behind this one go out first.
+  await desk.turn();
   for (const [key, forMs] of keys) {
     if (!(await desk.seen.isFirst(`${said.place.workspace}:${key}`, forMs))) return desk.metrics.repeated();
   }
-  // Computing takes the processor: acknowledgements that wait behind this one go out first.
-  await desk.turn();
   const [first] = keys;
   await desk.answering.answer(first ? { ...said, requestKey: first[0] } : said);
 }
