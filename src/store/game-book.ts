@@ -1,14 +1,10 @@
-import type { Kysely } from 'kysely';
-import type { CalendarSource, Game, GameBook, GameBooks } from '../kitchen/games/game.ts';
+import type { Game, GameBook, GameBooks } from '../kitchen/games/game.ts';
 import type { Database } from './database.ts';
 import { lockWorkspace } from './dialect/lock-workspace.ts';
-import { calendarOf, calendarRow, gameOf, gameRow } from './game-rows.ts';
+import { calendarOf, gameOf } from './game-rows.ts';
+import { putCalendar, putGames } from './game-writes.ts';
 import { insertOnce } from './reminders/plan.ts';
-import type { Schema } from './schema.ts';
 import { withStoreProblems } from './store-problem.ts';
-
-/** Rows a statement: both engines limit the values of one statement, SQLite to 32,766. */
-const ROWS_AT_ONCE = 500;
 
 /** The games kept in this database, one book a workspace. */
 export function gameBooksIn(database: Database): GameBooks {
@@ -38,7 +34,7 @@ function gameBook({ db, engine }: Database, workspace: string): GameBook {
       return row && gameOf(row);
     },
 
-    put: (games) => db.transaction().execute((trx) => putAll(trx, workspace, games)),
+    put: (games) => db.transaction().execute((trx) => putGames(trx, workspace, games)),
 
     async ofCalendar(calendarId) {
       const rows = await db
@@ -60,12 +56,16 @@ function gameBook({ db, engine }: Database, workspace: string): GameBook {
       return rows.map(calendarOf);
     },
 
-    putCalendar: (calendar) => putCalendar(db, workspace, calendar),
+    putCalendar: (calendar) =>
+      db.transaction().execute(async (trx) => {
+        await lockWorkspace(trx, engine, workspace);
+        await putCalendar(trx, workspace, calendar);
+      }),
 
     putRead: ({ calendar, games, news }, nowMs) =>
       db.transaction().execute(async (trx) => {
         await lockWorkspace(trx, engine, workspace);
-        await putAll(trx, workspace, games);
+        await putGames(trx, workspace, games);
         await putCalendar(trx, workspace, calendar);
         if (news) await insertOnce(trx, workspace, news, nowMs);
       }),
@@ -80,37 +80,6 @@ function gameBook({ db, engine }: Database, workspace: string): GameBook {
         await trx.deleteFrom('calendars').where('workspace', '=', workspace).where('id', '=', id).execute();
       }),
   };
-}
-
-async function putCalendar(db: Kysely<Schema>, workspace: string, calendar: CalendarSource): Promise<void> {
-  const { workspace: _w, id: _id, ...changed } = calendarRow(workspace, calendar);
-  await db
-    .insertInto('calendars')
-    .values(calendarRow(workspace, calendar))
-    .onConflict((conflict) => conflict.columns(['workspace', 'id']).doUpdateSet(changed))
-    .execute();
-}
-
-async function putAll(db: Kysely<Schema>, workspace: string, games: readonly Game[]): Promise<void> {
-  for (let start = 0; start < games.length; start += ROWS_AT_ONCE) {
-    await putSome(db, workspace, games.slice(start, start + ROWS_AT_ONCE));
-  }
-}
-
-async function putSome(db: Kysely<Schema>, workspace: string, games: readonly Game[]): Promise<void> {
-  const rows = games.map((game) => gameRow(workspace, game));
-  const columns = Object.keys(rows[0] ?? {}).filter((name) => name !== 'workspace' && name !== 'id');
-  await db
-    .insertInto('games')
-    .values(rows)
-    .onConflict((conflict) =>
-      conflict
-        .columns(['workspace', 'id'])
-        .doUpdateSet((eb) =>
-          Object.fromEntries(columns.map((name) => [name, eb.ref(`excluded.${name}` as 'excluded.title')])),
-        ),
-    )
-    .execute();
 }
 
 /** A game without a time stands before the others of its day; equal ones keep one order everywhere. */

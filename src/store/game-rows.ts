@@ -68,6 +68,7 @@ export function calendarOf(row: Selectable<CalendarsTable>): CalendarSource {
     ...present('readMs', row.read_ms),
     ...present('nextReadMs', row.next_read_ms),
     ...present('problem', row.problem),
+    reads: row.reads,
   };
 }
 
@@ -81,5 +82,6 @@ export function calendarRow(workspace: string, calendar: CalendarSource): Insert
     read_ms: calendar.readMs ?? null,
     next_read_ms: calendar.nextReadMs ?? null,
     problem: calendar.problem ?? null,
+    reads: calendar.reads ?? 0,
   };
 }

@@ -3,6 +3,7 @@ import type { Batch, BatchFilter, Holding, LedgerView } from '../kitchen/stock/l
 import { inParts } from './in-parts.ts';
 import { batchOf, eventOf, holdingOf, openingOf, readingOf } from './ledger-rows.ts';
 import { pantryView } from './pantry-reads.ts';
+import { scheduleView } from './schedule-changes.ts';
 import type { BatchesTable, EventsTable, Schema } from './schema.ts';
 
 /** Reads one workspace's ledger through `db`, which may be a transaction. */
@@ -25,6 +26,7 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
 
   return {
     ...pantryView(db, workspace),
+    ...scheduleView(db, workspace),
 
     holdings: () => holdings(db, workspace),
 

@@ -6,6 +6,7 @@ import { idsAfter } from './ids.ts';
 import { ledgerView } from './ledger-reads.ts';
 import { batchRow, eventRow, holdingRow, openingRow, readingRow } from './ledger-rows.ts';
 import { appendPantry } from './pantry-writes.ts';
+import { appendSchedule } from './schedule-changes.ts';
 import type { Schema } from './schema.ts';
 import { withStoreProblems } from './store-problem.ts';
 
@@ -96,4 +97,5 @@ async function append(db: Kysely<Schema>, workspace: string, entry: Entry): Prom
   const openings = (entry.openings ?? []).map((opening) => openingRow(workspace, event.id, opening));
   if (openings.length > 0) await db.insertInto('openings').values(openings).execute();
   await appendPantry(db, workspace, event.id, entry);
+  if (entry.schedule) await appendSchedule(db, workspace, event.id, entry.schedule);
 }

@@ -12,6 +12,7 @@ export interface Schema {
   openings: OpeningsTable;
   games: GamesTable;
   calendars: CalendarsTable;
+  schedule_changes: ScheduleChangesTable;
   reminders: RemindersTable;
   reminder_rules: ReminderRulesTable;
   outbox: OutboxTable;
@@ -162,6 +163,19 @@ export interface CalendarsTable {
   read_ms: number | null;
   next_read_ms: number | null;
   problem: string | null;
+  /** How often it was read, well or not. */
+  reads: Generated<number>;
+}
+
+/** A game or calendar before and after an event, as JSON; null where it was not there. */
+export interface ScheduleChangesTable {
+  workspace: string;
+  event_id: string;
+  /** game, calendar */
+  kind: string;
+  item_id: string;
+  before: string | null;
+  after: string | null;
 }
 
 /** One occurrence to be told; `key` is its name, so planning again adds nothing. */
@@ -189,6 +203,8 @@ export interface RemindersTable {
   wall: string | null;
   zone: string | null;
   sent_ms: number | null;
+  /** The game it moves with. */
+  game_id: string | null;
 }
 
 export interface ReminderRulesTable {

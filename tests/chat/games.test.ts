@@ -298,11 +298,3 @@ describe('the schedule', () => {
     expect(await (await room()).read('export schedule')).toContain('There is no game to come to export.');
   });
 });
-
-test('undo right after a game takes nothing else back; said once more it means the stock', async () => {
-  const { read } = await room();
-  expect(await read('made 40 oat bars')).toContain('batch B1');
-  expect(await read('game Sat 2pm vs Riverton')).toContain('Game kept');
-  expect(await read('undo')).toContain('nothing was taken back');
-  expect(await read('undo')).toContain('Undone: batch made');
-});

@@ -3,6 +3,7 @@ import type { Answer } from '../../src/chat/answer.ts';
 import { type Chat, createChat, type Reply } from '../../src/chat/chat.ts';
 import { plainText } from '../../src/chat/plain-text.ts';
 import type { PersonRole } from '../../src/chat/request.ts';
+import type { CalendarReach } from '../../src/kitchen/games/calendar/reach.ts';
 import type { Book } from '../../src/nutrition/book.ts';
 import { lazyMemory, type Memory } from '../../src/open-memory.ts';
 import { freshPlace, type Place } from './database.ts';
@@ -17,7 +18,7 @@ export interface Asking {
 }
 
 /** A conversation with the demo kitchen and a fresh memory for each test of a file; staff speak unless told. */
-export function conversing(startsAt: string, book: Book = demoBook) {
+export function conversing(startsAt: string, book: Book = demoBook, calendars?: CalendarReach) {
   let memory: Memory;
   let place: Place;
   let chat: Chat;
@@ -27,7 +28,7 @@ export function conversing(startsAt: string, book: Book = demoBook) {
     place = await freshPlace();
     const clock = { nowMs: () => nowMs };
     memory = lazyMemory(place.url, clock.nowMs);
-    chat = createChat({ ...memory, book, clock }, (error) => {
+    chat = createChat({ ...memory, book, clock, ...(calendars ? { calendars } : {}) }, (error) => {
       throw error;
     });
   });

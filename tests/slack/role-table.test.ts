@@ -218,7 +218,12 @@ describe('forms', () => {
     const before = await written();
     const view = { ...(opened?.body.view as { blocks: object[] }), id: `V-${who}-${id}` };
     const [, first] = /"value":"(B\d+@[a-z_]+)"/.exec(JSON.stringify(view)) ?? [];
-    const filled = id === 'count' ? { ...FILLED.count, batch: String(first) } : FILLED[id];
+    // Each against an opponent of their own: the same game said again writes nothing.
+    const own = { count: { batch: String(first) }, game: { opponent: `Riverton ${who}` } };
+    const filled = {
+      ...FILLED[id],
+      ...(own as Partial<Record<FormId, object>>)[id],
+    } as (typeof FILLED)[FormId];
     // Bars that set an hour ago, whatever else was logged meanwhile.
     wired.clock.now += 3_600_000;
     expect(await does(viewSubmission(view, filled, { user: userOf(who) }))).toEqual([]);

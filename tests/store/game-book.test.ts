@@ -103,7 +103,7 @@ test('a removed calendar takes its games with it and no others', async () => {
     nextReadMs: 1_796_000_360_000,
     problem: 'cut off',
   });
-  await book('H').putCalendar({ id: 'one', name: 'Soccer again' });
+  await book('H').putCalendar({ id: 'one', name: 'Soccer again', reads: 1 });
   expect((await book('H').calendars()).map(({ name }) => name)).toEqual(['Rowing', 'Soccer again']);
   await book('H').put([
     gameOn('2026-12-05', '09:00', { calendarId: 'one' }),

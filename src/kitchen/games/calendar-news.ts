@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import type { KitchenSettings } from '../../nutrition/book.ts';
 import type { NewReminder } from '../reminders/reminder-book.ts';
 import { type CalendarDate, dateOf } from '../time/zone.ts';
@@ -22,25 +21,26 @@ export interface NewsDesk {
 
 /**
  * Reads again the calendars whose time has come and has people told what changed for games to come. The news is
- * written with the games, so that neither is kept without the other, and is named by what it says, so several instances that read the same feed tell it once.
+ * written with the games, so that neither is kept without the other, and only by whoever read the calendar first, so
+ * several instances that read the same feed tell it once. Named by the reading: what changes to and fro is told each time.
  */
 export async function tellCalendarNews(desk: NewsDesk, nowMs: number): Promise<number> {
   const { games, settings, fetchCalendar } = desk;
   const today = dateOf(nowMs, settings.timeZone);
-  let told = 0;
+  const told = new Set<string>();
   await readDueCalendars({ games, settings, nowMs }, fetchCalendar, (read) => {
-    const title = newsOf(read, today, nowMs);
+    const title = newsOf(read, today);
+    told.delete(read.calendar.id);
     if (title === undefined) return undefined;
-    told += 1;
+    told.add(read.calendar.id);
     return newsReminder(read, title, nowMs);
   });
-  return told;
+  return told.size;
 }
 
 function newsReminder({ calendar }: Reading, title: string, nowMs: number): NewReminder {
-  const name = createHash('sha256').update(title).digest('hex').slice(0, 16);
   return {
-    key: `calendar:${calendar.id}:${name}`,
+    key: `calendar:${calendar.id}:${calendar.reads ?? 0}:${nowMs}`,
     kind: 'calendar',
     audience: 'kitchen',
     dueMs: nowMs,
@@ -51,11 +51,7 @@ function newsReminder({ calendar }: Reading, title: string, nowMs: number): NewR
 }
 
 /** One line for the channel, or nothing when nothing to come has changed. */
-function newsOf(
-  { calendar, result, newProblem }: Reading,
-  today: CalendarDate,
-  nowMs: number,
-): string | undefined {
+function newsOf({ calendar, result, newProblem }: Reading, today: CalendarDate): string | undefined {
   if (newProblem !== undefined) {
     return `${calendar.name} could not be read again: ${newProblem} Its games stay as they were.`;
   }
@@ -64,9 +60,7 @@ function newsOf(
   const added = coming.filter(({ kind }) => kind === 'added');
   const lines = [
     ...coming.filter(({ kind }) => kind !== 'added').map(changeWords),
-    ...result.missing
-      .filter(({ missingMs }) => missingMs === nowMs)
-      .map((game) => `${sayGame(game)} is no longer listed: cancel it if it is off`),
+    ...result.newlyMissing.map((game) => `${sayGame(game)} is no longer listed: cancel it if it is off`),
     ...(added.length === 1 && added[0] ? [`new: ${sayGame(added[0].game)}`] : []),
     ...(added.length > 1 ? [`${added.length} new games`] : []),
   ];

@@ -58,6 +58,8 @@ export interface CalendarSource {
   readonly nextReadMs?: number;
   /** What was wrong the last time it was read, for people. */
   readonly problem?: string;
+  /** How often it was read, well or not. Each writing counts one on; one that does not was overtaken. */
+  readonly reads?: number;
 }
 
 /** What one reading of a calendar leaves behind. */
@@ -78,10 +80,12 @@ export interface GameBook {
   put(games: readonly Game[]): Promise<void>;
   ofCalendar(calendarId: string): Promise<readonly Game[]>;
   calendars(): Promise<readonly CalendarSource[]>;
+  /** @throws ReadMeanwhile as `putRead` does. */
   putCalendar(calendar: CalendarSource): Promise<void>;
   /**
    * Writes a reading in one transaction: games, calendar and news, all or none, since a game whose change is kept is no
-   * news at the next reading. News whose key is known already is not written again.
+   * news at the next reading.
+   * @throws ReadMeanwhile when somebody else read the calendar since; nothing is written.
    */
   putRead(read: CalendarRead, nowMs: number): Promise<void>;
   /** Forgets a calendar and every game that came from it. */

@@ -5,24 +5,36 @@ import type { NewReminder } from '../reminders/reminder-book.ts';
 import { type CalendarDate, dateOf } from '../time/zone.ts';
 import type { FetchCalendar } from './calendar/reach.ts';
 import { readCalendar } from './calendar/read-calendar.ts';
-import type { CalendarProblem } from './calendar/reading.ts';
-import type { CalendarSource, Game, GameBook } from './game.ts';
+import type { CalendarProblem, CalendarReading } from './calendar/reading.ts';
+import type { CalendarRead, CalendarSource, Game, GameBook } from './game.ts';
 import { type ChangedGame, type GameChange, type MergedGames, mergeGames } from './merge-games.ts';
+import { ReadMeanwhile } from './read-meanwhile.ts';
 
 /** A calendar behind an address is read again this often, also after it failed. */
 const READ_AGAIN_MS = 60 * 60_000;
+/** Somebody else may read the same calendar at the same moment; more often in a row hardly. */
+const MOST_ATTEMPTS = 5;
 const LAST_DATE = '9999-12-31' as CalendarDate;
 
 export interface ImportDesk {
   readonly games: GameBook;
   readonly settings: KitchenSettings;
   readonly nowMs: number;
+  /** Writes a reading where somebody asked for it; absent when the kitchen reads by itself. */
+  readonly keep?: KeepReading;
 }
+
+/** @throws ReadMeanwhile when the calendar was read since `before` was looked up. */
+export type KeepReading = (
+  desk: ImportDesk,
+  read: CalendarRead,
+  before: CalendarSource | undefined,
+) => Promise<void>;
 
 /** What people are told of a reading, if anything; it is written together with what was read. */
 export type ToldOfReading = (
   read: Pick<ReadAgain, 'calendar' | 'newProblem'> & {
-    readonly result?: Pick<MergedGames, 'changes' | 'missing'>;
+    readonly result?: Pick<MergedGames, 'changes' | 'newlyMissing'>;
   },
 ) => NewReminder | undefined;
 
@@ -52,13 +64,68 @@ export async function importCalendar(
   from: ImportFrom,
   told: ToldOfReading = nothing,
 ): Promise<ImportResult> {
-  const { games: book, settings, nowMs } = desk;
+  const { settings, nowMs } = desk;
   const source = 'file' in from ? from.file : from.url;
   const reading = readCalendar(bytes, { source, timeZone: settings.timeZone, team: settings.name, nowMs });
-  const calendar: CalendarSource = {
+  for (let attempt = 1; ; attempt++) {
+    try {
+      return await merged(desk, reading, from, told);
+    } catch (error) {
+      if (!(error instanceof ReadMeanwhile) || attempt === MOST_ATTEMPTS) throw error;
+    }
+  }
+}
+
+/** Lays a reading over what is kept now and writes it, unless somebody else read the calendar meanwhile. */
+async function merged(
+  desk: ImportDesk,
+  reading: CalendarReading,
+  from: ImportFrom,
+  told: ToldOfReading,
+): Promise<ImportResult> {
+  const { games: book, settings, nowMs } = desk;
+  const id = calendarId(from);
+  const before = (await book.calendars()).find((each) => each.id === id);
+  const calendar = calendarRead(reading, from, before, nowMs);
+  const known = await book.ofCalendar(id);
+  const today = dateOf(nowMs, settings.timeZone);
+  const typed = (await book.between(today, LAST_DATE)).filter(({ calendarId: from }) => from === undefined);
+  const { put, changes, unchanged, missing, newlyMissing } = mergeGames(
+    id,
+    known,
+    reading,
+    nowMs,
+    today,
+    typed,
+  );
+  const twins = changes.filter(({ kind, before }) => kind === 'added' && before).length;
+  const news = told({ calendar, result: { changes, newlyMissing } });
+  await (desk.keep ?? keepUnsaid)(desk, { calendar, games: put, ...(news ? { news } : {}) }, before);
+  return {
+    calendar,
+    games: await book.ofCalendar(id),
+    changes,
+    counts: countsOf(changes, unchanged),
+    missing,
+    problems: reading.problems,
+    notes: twins > 0 ? [twinNote(twins), ...reading.notes] : reading.notes,
+  };
+}
+
+const keepUnsaid: KeepReading = ({ games, nowMs }, read) => games.putRead(read, nowMs);
+
+function calendarRead(
+  { name, problems: [problem] }: CalendarReading,
+  from: ImportFrom,
+  before: CalendarSource | undefined,
+  nowMs: number,
+): CalendarSource {
+  const source = 'file' in from ? from.file : from.url;
+  return {
     id: calendarId(from),
-    name: reading.name ?? source.replace(/.*[/\\]/, '').slice(0, 100),
+    name: name ?? source.replace(/.*[/\\]/, '').slice(0, 100),
     readMs: nowMs,
+    reads: (before?.reads ?? 0) + 1,
     ...('url' in from
       ? {
           url: from.url,
@@ -66,25 +133,7 @@ export async function importCalendar(
           ...(from.etag === undefined ? {} : { etag: from.etag }),
         }
       : {}),
-    ...(reading.problems[0]
-      ? { problem: `line ${reading.problems[0].line}: ${reading.problems[0].message}` }
-      : {}),
-  };
-  const known = await book.ofCalendar(calendar.id);
-  const today = dateOf(nowMs, settings.timeZone);
-  const typed = (await book.between(today, LAST_DATE)).filter(({ calendarId: from }) => from === undefined);
-  const merged = mergeGames(calendar.id, known, reading, nowMs, today, typed);
-  const twins = merged.changes.filter(({ kind, before }) => kind === 'added' && before).length;
-  const news = told({ calendar, result: merged });
-  await book.putRead({ calendar, games: merged.put, ...(news ? { news } : {}) }, nowMs);
-  return {
-    calendar,
-    games: await book.ofCalendar(calendar.id),
-    changes: merged.changes,
-    counts: countsOf(merged.changes, merged.unchanged),
-    missing: merged.missing,
-    problems: reading.problems,
-    notes: twins > 0 ? [twinNote(twins), ...reading.notes] : reading.notes,
+    ...(problem ? { problem: `line ${problem.line}: ${problem.message}` } : {}),
   };
 }
 
@@ -117,7 +166,14 @@ export async function importAddress(
   const before = (await desk.games.calendars()).find((calendar) => calendar.id === id);
   const fetched = await fetchCalendar(url, before?.problem === undefined ? before?.etag : undefined);
   if (fetched.kind === 'unchanged' && before) {
-    await desk.games.putCalendar({ ...before, readMs: desk.nowMs, nextReadMs: desk.nowMs + READ_AGAIN_MS });
+    await ifFirst(() =>
+      desk.games.putCalendar({
+        ...before,
+        readMs: desk.nowMs,
+        nextReadMs: desk.nowMs + READ_AGAIN_MS,
+        reads: (before.reads ?? 0) + 1,
+      }),
+    );
     return undefined;
   }
   if (fetched.kind === 'unchanged') {
@@ -125,6 +181,15 @@ export async function importAddress(
   }
   const { bytes, etag } = fetched;
   return importCalendar(desk, bytes, { url, ...(etag === undefined ? {} : { etag }) }, told);
+}
+
+/** Of several that read one calendar at once, only the first has something to write. */
+async function ifFirst(write: () => Promise<void>): Promise<void> {
+  try {
+    await write();
+  } catch (error) {
+    if (!(error instanceof ReadMeanwhile)) throw error;
+  }
 }
 
 export interface ReadAgain {
@@ -156,9 +221,14 @@ export async function readDueCalendars(
         calendar,
         ...(calendar.problem === error.message ? {} : { newProblem: error.message }),
       };
-      const failed = { ...calendar, problem: error.message, nextReadMs: nowMs + READ_AGAIN_MS };
-      const news = told(failure);
-      await games.putRead({ calendar: failed, games: [], ...(news ? { news } : {}) }, nowMs);
+      const failed = {
+        ...calendar,
+        problem: error.message,
+        nextReadMs: nowMs + READ_AGAIN_MS,
+        reads: (calendar.reads ?? 0) + 1,
+      };
+      const news = told({ ...failure, calendar: failed });
+      await ifFirst(() => games.putRead({ calendar: failed, games: [], ...(news ? { news } : {}) }, nowMs));
       read.push(failure);
     }
   }

@@ -19,6 +19,8 @@ export interface MergedGames {
   readonly unchanged: number;
   /** Games to come that the calendar no longer lists; they stay planned until somebody cancels them. */
   readonly missing: readonly Game[];
+  /** Those of them that it listed the last time. */
+  readonly newlyMissing: readonly Game[];
 }
 
 /**
@@ -48,10 +50,12 @@ export function mergeGames(
     else unchanged += 1;
     if (outcome.game !== before) put.push(outcome.game);
   }
-  const missing =
-    reading.complete && reading.games.length > 0 ? missed([...byKey.values()], nowMs, today) : [];
-  put.push(...missing.filter((game) => game.missingMs === nowMs));
-  return { put, changes, unchanged, missing };
+  const missing = reading.complete && reading.games.length > 0 ? missed([...byKey.values()], today) : [];
+  const newlyMissing = missing
+    .filter(({ missingMs }) => missingMs === undefined)
+    .map((game) => ({ ...game, missingMs: nowMs }));
+  put.push(...newlyMissing);
+  return { put, changes, unchanged, missing, newlyMissing };
 }
 
 interface Outcome {
@@ -161,8 +165,5 @@ export function kindOf(before: Game, after: Game): GameChange {
   return isMoved ? 'moved' : 'changed';
 }
 
-function missed(left: readonly Game[], nowMs: number, today: CalendarDate): Game[] {
-  return left
-    .filter((game) => game.status === 'planned' && game.date >= today)
-    .map((game) => (game.missingMs === undefined ? { ...game, missingMs: nowMs } : game));
-}
+const missed = (left: readonly Game[], today: CalendarDate): Game[] =>
+  left.filter((game) => game.status === 'planned' && game.date >= today);

@@ -1,5 +1,6 @@
 import type { Allergen, AllergenMark, Need } from '../../nutrition/allergens.ts';
 import type { Verdict } from '../../nutrition/conflict.ts';
+import type { ScheduleEntry, ScheduleView } from '../games/schedule-entry.ts';
 import type { PantryEntry, PantryView } from '../pantry/pantry.ts';
 import type { CalendarDate } from '../time/zone.ts';
 
@@ -16,6 +17,8 @@ export type EventKind =
   | 'priced'
   | 'label'
   | 'listed'
+  | 'game'
+  | 'calendar'
   | 'undone';
 
 /** Where pieces are, as the food code sees it: `out` is time as the only control. */
@@ -129,10 +132,11 @@ export interface Entry extends PantryEntry {
   readonly movements?: readonly Movement[];
   readonly readings?: readonly Reading[];
   readonly openings?: readonly Opening[];
+  readonly schedule?: ScheduleEntry;
 }
 
 /** What can be asked of the ledger, in or out of a transaction. Events that were reversed do not show. */
-export interface LedgerView extends PantryView {
+export interface LedgerView extends PantryView, ScheduleView {
   /** Everything with a balance above zero, earliest use-by first. */
   holdings(): Promise<readonly Holding[]>;
   batches(filter: BatchFilter): Promise<readonly Batch[]>;

@@ -9,6 +9,7 @@ import { workspaces } from './0007-workspaces.ts';
 import { roster } from './0009-roster.ts';
 import { kitchenChoices } from './0010-kitchen-choices.ts';
 import { pantry } from './0013-pantry.ts';
+import { scheduleChanges } from './0014-schedule-changes.ts';
 
 /** In the order they run; names sort the same way. Never edit one that has landed: add the next. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -22,4 +23,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0009-roster': roster,
   '0010-kitchen-choices': kitchenChoices,
   '0013-pantry': pantry,
+  '0014-schedule-changes': scheduleChanges,
 };

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { FetchCalendar } from '../../../src/kitchen/games/calendar/reach.ts';
 import { tellCalendarNews } from '../../../src/kitchen/games/calendar-news.ts';
 import { importAddress } from '../../../src/kitchen/games/import-calendar.ts';
+import { ReadMeanwhile } from '../../../src/kitchen/games/read-meanwhile.ts';
 import { calendarDate } from '../../../src/kitchen/time/zone.ts';
 import { Problem } from '../../../src/nutrition/problem.ts';
 import { calendarOf } from '../../helpers/calendars.ts';
@@ -95,4 +96,35 @@ test('a feed that breaks is told, with what becomes of its games', async () => {
   await tellCalendarNews(desk(down), NOW + 5 * HOUR);
   await kitchen.tick(NOW + 5 * HOUR + MINUTE);
   expect(news()[0]).toContain('could not be read again: The address cannot be reached. Its games stay');
+});
+
+test('a game that moves away, back, and away again is told each time', async () => {
+  const start = NOW + 10 * HOUR;
+  const away = feed(event('z', '20261213T100000', 'Cedar Point'));
+  const back = feed(event('z', '20261212T100000', 'Cedar Point'));
+  await tellCalendarNews(desk(back), start);
+  await kitchen.tick(start + MINUTE);
+  news();
+  const told: string[] = [];
+  for (const [hour, read] of [away, back, away, back].entries()) {
+    const due = start + (hour + 1) * HOUR;
+    await Promise.all([1, 2, 3].map(() => tellCalendarNews(desk(read), due)));
+    await kitchen.tick(due + MINUTE);
+    told.push(...news());
+  }
+  expect(told.map((title) => /moved: (\w+ \w+ \d+)/.exec(title)?.[1])).toEqual([
+    'Sun Dec 13',
+    'Sat Dec 12',
+    'Sun Dec 13',
+    'Sat Dec 12',
+  ]);
+});
+
+test('a reading worked out from an older state of the calendar writes nothing', async () => {
+  const { games } = kitchen.parts.books;
+  const [calendar] = await games.calendars();
+  if (!calendar) throw new Error('No calendar.');
+  const stale = { ...calendar, name: 'Stale' };
+  await expect(games.putRead({ calendar: stale, games: [] }, NOW)).rejects.toThrow(ReadMeanwhile);
+  expect(await games.calendars()).toEqual([calendar]);
 });

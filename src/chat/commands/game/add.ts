@@ -1,5 +1,6 @@
 import type { Game } from '../../../kitchen/games/game.ts';
 import { type Outlook, outlook, outlookWith, planOf } from '../../../kitchen/games/outlook.ts';
+import { recordGame } from '../../../kitchen/games/record-schedule.ts';
 import { gameName, sayGame } from '../../../kitchen/games/say-game.ts';
 import { newGame } from '../../../kitchen/games/tell-game.ts';
 import { type CalendarDate, type ClockTime, daysBetween, instantOf } from '../../../kitchen/time/zone.ts';
@@ -9,6 +10,7 @@ import { gamesDesk } from '../../games/desk.ts';
 import { effectLines } from '../../games/plan-lines.ts';
 import { dayMeant, otherHalf, timeIn, todayOf } from '../../games/when.ts';
 import { fits } from '../../games/which-game.ts';
+import { doingOf } from '../../stock/desk.ts';
 import { askDay, askWhichDay, askWhichHalf } from './ask-back.ts';
 import { changeDetails, changeKnown, putOnAgain } from './change.ts';
 import { gameData, planData } from './data.ts';
@@ -56,7 +58,7 @@ async function keep(asked: Asked, date: CalendarDate, time: ClockTime | undefine
   const start = { date, ...(time === undefined ? {} : { time }) };
   const details = await detailsOf(asked, start);
   const game = newGame({ ...details.told, ...start }, desk.book.settings.timeZone, desk.nowMs);
-  await desk.games.put([game]);
+  await recordGame(desk, doingOf(asked, desk.nowMs), game);
   return kept(asked, before, game, details);
 }
 

@@ -1,7 +1,9 @@
+import { recordForgotten } from '../../../kitchen/games/record-schedule.ts';
 import { sayInstant } from '../../../kitchen/time/zone.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { gamesDesk } from '../../games/desk.ts';
+import { doingOf } from '../../stock/desk.ts';
 
 /** Where games come from, when each was read and what was wrong. */
 export async function listCalendars(asked: Asked): Promise<Answered> {
@@ -37,7 +39,8 @@ export async function listCalendars(asked: Asked): Promise<Answered> {
 
 /** Forgets a calendar with its games. */
 export async function forgetCalendar(asked: Asked): Promise<Answered> {
-  const { games } = gamesDesk(asked);
+  const desk = gamesDesk(asked);
+  const { games } = desk;
   const said = String(asked.slots.calendar ?? '').toLowerCase();
   const calendars = await games.calendars();
   const fitting = calendars.filter(
@@ -53,14 +56,15 @@ export async function forgetCalendar(asked: Asked): Promise<Answered> {
         : `Name one: ${calendars.map(({ name }) => `"forget calendar ${name}"`).join(', ')}.`,
     );
   }
-  const count = (await games.ofCalendar(only.id)).length;
-  await games.removeCalendar(only.id);
+  const gone = await games.ofCalendar(only.id);
+  const count = gone.length;
+  await recordForgotten(desk, doingOf(asked, desk.nowMs), only, gone);
   return {
     answer: {
       title: `${only.name} is forgotten, with its ${count} games and their prep`,
       sections: only.url === undefined ? [] : [{ kind: 'text', text: `To have it back: import ${only.url}` }],
       cautions: [],
-      next: [{ label: 'Schedule', says: 'schedule' }],
+      next: ['undo', 'schedule'].map((says) => ({ label: says, says })),
       audience: 'channel',
       data: { forgotten: only.name, games: count },
     },

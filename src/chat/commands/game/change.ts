@@ -1,6 +1,7 @@
 import type { Game } from '../../../kitchen/games/game.ts';
 import { kindOf } from '../../../kitchen/games/merge-games.ts';
 import { type Outlook, outlook, outlookWith, planOf } from '../../../kitchen/games/outlook.ts';
+import { recordGame } from '../../../kitchen/games/record-schedule.ts';
 import { gameName, sayGame, sayWhen } from '../../../kitchen/games/say-game.ts';
 import { changedGame, type ToldInChat, withStatus } from '../../../kitchen/games/tell-game.ts';
 import { type CalendarDate, type ClockTime, instantOf, sayInstant } from '../../../kitchen/time/zone.ts';
@@ -10,6 +11,7 @@ import { gamesDesk } from '../../games/desk.ts';
 import { effectLines } from '../../games/plan-lines.ts';
 import { dayMeant, otherHalf, timeIn } from '../../games/when.ts';
 import { gameMeant } from '../../games/which-game.ts';
+import { doingOf } from '../../stock/desk.ts';
 import { askDay, askWhichDay, askWhichGame, askWhichHalf } from './ask-back.ts';
 import { gameData, planData } from './data.ts';
 import { aboutGame, detailsOf, restOfRequest, timeWords } from './told.ts';
@@ -80,7 +82,7 @@ export async function changeKnown(
   const isMoved = start.time !== undefined || (start.date !== undefined && start.date !== game.date);
   const after = changedGame(isMoved ? { ...inZone(game, start.time, zone) } : game, told, desk.nowMs);
   refusePast(after, desk.nowMs);
-  await desk.games.put([after]);
+  await recordGame(desk, doingOf(asked, desk.nowMs), after, game);
   const moved = after.departsMs !== game.departsMs && details.told.departsMs === undefined;
   const assumed = [
     ...details.assumed,
@@ -93,7 +95,7 @@ export async function changeKnown(
 export async function putOnAgain(asked: Asked, before: Outlook, game: Game): Promise<Answered> {
   const desk = gamesDesk(asked);
   const again = withStatus(game, 'planned', desk.nowMs);
-  await desk.games.put([again]);
+  await recordGame(desk, doingOf(asked, desk.nowMs), again, game);
   return changed(asked, before, game, again, []);
 }
 
@@ -146,7 +148,7 @@ export async function cancelGame(asked: Asked): Promise<Answered> {
     throw new Problem('not_possible', `${sayGame(meant)} already.`, 'Type "schedule" to see what is on.');
   }
   const game = withStatus(meant, 'cancelled', desk.nowMs);
-  await desk.games.put([game]);
+  await recordGame(desk, doingOf(asked, desk.nowMs), game, meant);
   const after = outlookWith(before, [game], desk.book, desk.nowMs);
   return {
     answer: {

@@ -5,6 +5,7 @@ import {
   importCalendar,
 } from '../../../kitchen/games/import-calendar.ts';
 import type { ChangedGame } from '../../../kitchen/games/merge-games.ts';
+import { recordingImport } from '../../../kitchen/games/record-schedule.ts';
 import { changeWords } from '../../../kitchen/games/say-change.ts';
 import { sayGame } from '../../../kitchen/games/say-game.ts';
 import { sayDate } from '../../../kitchen/time/zone.ts';
@@ -13,13 +14,15 @@ import type { Section } from '../../answer.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { gamesDesk } from '../../games/desk.ts';
 import { todayOf } from '../../games/when.ts';
+import { deskOf, doingOf } from '../../stock/desk.ts';
 
 const MOST_SHOWN = 5;
 
 /** "import schedule.ics", "import https://…": every game of a calendar, and later its changes. */
 export async function importGames(asked: Asked): Promise<Answered> {
   const { games, book, nowMs } = gamesDesk(asked);
-  const desk: ImportDesk = { games, settings: book.settings, nowMs };
+  const keep = recordingImport(deskOf(asked), doingOf(asked, nowMs));
+  const desk: ImportDesk = { games, settings: book.settings, nowMs, keep };
   const { url, file } = asked.slots;
   if (typeof url === 'string') {
     const fetchCalendar = asked.kitchen.calendars?.fetch;

@@ -1,9 +1,12 @@
-import type { EventKind } from '../../../kitchen/stock/ledger.ts';
+import type { EventKind, LedgerEvent } from '../../../kitchen/stock/ledger.ts';
 import { type Undone, undoLast } from '../../../kitchen/stock/undo.ts';
+import { Problem } from '../../../nutrition/problem.ts';
 import type { Answered, Asked } from '../../command.ts';
+import { scheduleUndone } from '../../games/undone.ts';
 import { pantryWords } from '../../pantry/amount.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 import { entryTime } from '../../stock/taken.ts';
+import { kindsToUndo } from '../../stock/undo-meant.ts';
 import { piecesOf } from '../../stock/words.ts';
 
 const WHAT: Record<EventKind, string> = {
@@ -19,13 +22,17 @@ const WHAT: Record<EventKind, string> = {
   priced: 'price',
   label: 'note of a label',
   listed: 'change of the shopping list',
+  game: 'change of a game',
+  calendar: 'change of a calendar',
   undone: 'undo',
 };
 
-/** Takes back the asker's last entry; both entries stay in the ledger. */
+/** Takes back the asker's last entry, of the stock or of a game; both entries stay in the ledger. */
 export async function undo(asked: Asked): Promise<Answered> {
-  if (asked.conversation.last?.intent === 'game') return notAGame(asked);
-  const undone = await undoLast(deskOf(asked), doingOf(asked, asked.request.nowMs));
+  const kinds = kindsToUndo(asked.request.text);
+  const meant = kinds && { kinds, otherwise: (last: LedgerEvent) => another(asked, last) };
+  const undone = await undoLast(deskOf(asked), doingOf(asked, asked.request.nowMs), meant);
+  if (undone.schedule) return scheduleUndone(asked, undone.schedule);
   const lines = changes(asked, undone);
   return {
     answer: {
@@ -45,24 +52,12 @@ export async function undo(asked: Asked): Promise<Answered> {
   };
 }
 
-/** Right after a game, "undo" means the game: taking back a batch instead would surprise. A second "undo" means the stock. */
-function notAGame({ conversation }: Asked): Answered {
-  const { last: _game, ...kept } = conversation;
-  return {
-    answer: {
-      title: 'A game is not undone; nothing was taken back.',
-      sections: [
-        { kind: 'text', text: 'Say how the game is: "cancel saturday game", "saturday game is at 2pm".' },
-        { kind: 'text', text: 'For your last entry of the stock, say "undo" once more.' },
-      ],
-      cautions: [],
-      next: ['schedule', 'undo'].map((says) => ({ label: says, says })),
-      audience: 'asker',
-      data: { undone: false },
-    },
-    conversation: kept,
-  };
-}
+const another = (asked: Asked, last: LedgerEvent): Problem =>
+  new Problem(
+    'not_possible',
+    `Your last entry is another: ${WHAT[last.kind]}, of ${entryTime(asked, last.atMs)}; nothing was undone.`,
+    'Entries are undone from the last one back: say "undo" for that one.',
+  );
 
 /** What came back and what left again; a move is both, and shows as the place it is in now. */
 function changes(asked: Asked, { changed, pantry }: Undone): string[] {
