@@ -25,8 +25,6 @@ export interface CommandHead {
   /** Roles that may use it; others get a `not_allowed` problem that says who to ask. */
   readonly roles: readonly PersonRole[];
   readonly help: { readonly line: string; readonly examples: readonly string[] };
-  /** It answers honestly but does not do the work yet; help lists it apart. */
-  readonly later?: true;
 }
 
 /** One thing the kitchen can be asked: who may, what it does, how it is explained. */

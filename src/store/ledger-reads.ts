@@ -139,6 +139,7 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
           join.onRef('e.workspace', '=', 'o.workspace').onRef('e.id', '=', 'o.event_id'),
         )
         .selectAll('o')
+        .select('e.at_ms')
         .where('o.workspace', '=', workspace)
         .where('o.food_id', 'in', foodIds)
         .where(({ not, exists, selectFrom }) =>
@@ -155,7 +156,7 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
         .orderBy('e.id', 'desc')
         .execute();
       const latest = new Map(rows.reverse().map((row) => [`${row.food_id} ${row.lot ?? ''}`, row]));
-      return [...latest.values()].map(openingOf);
+      return [...latest.values()].map((row) => ({ ...openingOf(row), atMs: row.at_ms }));
     },
   };
 }

@@ -61,6 +61,40 @@ export function pantryView(db: Kysely<Schema>, workspace: string): PantryView {
       }));
     },
 
+    async pantryMoved({ foodId, lot, afterMs }) {
+      let query = db
+        .selectFrom('pantry_movements as m')
+        .innerJoin('events as e', (join) =>
+          join.onRef('e.workspace', '=', 'm.workspace').onRef('e.id', '=', 'm.event_id'),
+        )
+        .select(['m.event_id', 'm.food_id', 'm.lot', 'm.mass_mg', 'e.at_ms'])
+        .where('m.workspace', '=', workspace)
+        .where('e.kind', '!=', 'undone')
+        .where(({ not, exists, selectFrom }) =>
+          not(
+            exists(
+              selectFrom('events as u')
+                .select('u.id')
+                .where('u.workspace', '=', workspace)
+                .whereRef('u.reverses', '=', 'm.event_id'),
+            ),
+          ),
+        )
+        .orderBy('e.at_ms')
+        .orderBy('e.id');
+      if (foodId !== undefined) query = query.where('m.food_id', '=', foodId);
+      if (lot !== undefined) query = query.where(sql`lower(m.lot)`, '=', lot.toLowerCase());
+      if (afterMs !== undefined) query = query.where('e.at_ms', '>', afterMs);
+      const rows = await query.execute();
+      return rows.map((row) => ({
+        eventId: row.event_id,
+        foodId: row.food_id,
+        ...lotOf(row.lot),
+        massG: row.mass_mg / MG,
+        atMs: row.at_ms,
+      }));
+    },
+
     async pantryFoods() {
       const rows = await db
         .selectFrom('pantry_balances')
@@ -112,18 +146,16 @@ export function pantryView(db: Kysely<Schema>, workspace: string): PantryView {
         .select(sql<number | null>`t.mass_mg`.as('mass_mg'))
         .select(sql<number>`t.wanted`.as('wanted'))
         .execute();
-      const latest = new Map<string, ToldItem>();
-      for (const row of rows) {
-        latest.delete(row.name);
-        latest.set(row.name, {
+      return rows.map(
+        (row): ToldItem => ({
           name: row.name,
           ...present('foodId', row.food_id),
           ...present('massG', row.mass_mg === null ? null : row.mass_mg / MG),
           wanted: row.wanted === 1,
+          who: row.who,
           atMs: row.at_ms,
-        });
-      }
-      return [...latest.values()];
+        }),
+      );
     },
   };
 }

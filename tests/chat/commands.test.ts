@@ -62,15 +62,6 @@ describe('the list of commands', () => {
       expect(forRole('athlete')).not.toContain(intent);
     }
   });
-
-  test('never claims work that is not done', async () => {
-    const asker = { role: 'staff', who: 'staff', workspace: 'local' } as const;
-    const request = { text: '', asker, conversation: 'c', isPrivate: true, nowMs: kitchen.clock.nowMs() };
-    for (const command of COMMANDS.filter(({ later }) => later)) {
-      const { answer } = await command.answers({ slots: {}, request, kitchen, conversation: {} });
-      expect(answer.data, command.intent).toEqual({ done: false });
-    }
-  });
 });
 
 describe('what cannot be read', () => {

@@ -22,13 +22,6 @@ describe('help', () => {
     expect(text).toMatch(/Make it[\s\S]*recipes/);
   });
 
-  test('tells apart what does not work yet', async () => {
-    const later = COMMANDS.filter((command) => command.later);
-    const text = await helpOn();
-    const listed = text.slice(0, text.indexOf('Not yet'));
-    for (const { help: told } of later) expect(listed).not.toContain(told.line);
-  });
-
   test('shows an athlete nothing an athlete may not use', async () => {
     const text = await helpOn(undefined, 'athlete');
     expect(text).not.toMatch(/\b(made|tossed|shop)\b/);

@@ -33,27 +33,19 @@ export function createHelp(commands: () => readonly Command[]): Command {
 
 function overview(usable: readonly Command[]): Answer {
   const sections = GROUPS.map((group): Section => {
-    const members = usable.filter((command) => group.intents.includes(command.intent) && !command.later);
+    const members = usable.filter((command) => group.intents.includes(command.intent));
     return { kind: 'list', heading: group.want, items: members.map(lineOf) };
   });
-  const later = usable.filter((command) => command.later).map((command) => command.intent);
-  const coming: Section[] =
-    later.length > 0
-      ? [{ kind: 'text', text: `Not yet: ${later.join(', ')}. Ask anyway to hear what works today.` }]
-      : [];
   return {
     title: 'Ask as you would text a colleague.',
-    sections: [
-      ...sections.filter((section) => section.kind !== 'list' || section.items.length > 0),
-      ...coming,
-    ],
+    sections: sections.filter((section) => section.kind !== 'list' || section.items.length > 0),
     cautions: [],
     next: [
       { label: 'Help with scaling', says: 'help scale' },
       { label: 'Recipes', says: 'recipes' },
     ],
     audience: 'asker',
-    data: { commands: usable.map((command) => command.intent), later },
+    data: { commands: usable.map((command) => command.intent) },
   };
 }
 

@@ -19,7 +19,7 @@ import { scale } from './scale/index.ts';
 import { scheduleHead } from './schedule/head.ts';
 import { servedHead } from './served/head.ts';
 import { settingsHead } from './settings/head.ts';
-import { shop } from './shop.ts';
+import { shopHead } from './shop/head.ts';
 import { stockHead } from './stock/head.ts';
 import { supplementHead } from './supplement/head.ts';
 import { swapHead } from './swap/head.ts';
@@ -40,7 +40,7 @@ export const COMMANDS: readonly Command[] = [
   late(supplementHead),
   late(balanceHead),
   late(planHead),
-  shop,
+  late(shopHead),
   late(costHead),
   late(stockHead),
   late(madeHead),

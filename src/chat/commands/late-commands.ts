@@ -15,6 +15,7 @@ import { remind } from './remind/index.ts';
 import { schedule } from './schedule/index.ts';
 import { served } from './served/index.ts';
 import { settings } from './settings/index.ts';
+import { shop } from './shop/index.ts';
 import { stock } from './stock/index.ts';
 import { supplement } from './supplement/index.ts';
 import { swap } from './swap/index.ts';
@@ -35,6 +36,7 @@ export const LATE: ReadonlyMap<Intent, Command> = new Map(
     cost,
     fuel,
     supplement,
+    shop,
     stock,
     made,
     served,

@@ -13,7 +13,7 @@ export function createUnknown(commands: () => readonly Command[]): Command {
     roles: ALL_ROLES,
     help: { line: 'says what can be asked instead', examples: [] },
     async answers({ request }) {
-      const usable = commands().filter(({ roles, later }) => roles.includes(request.asker.role) && !later);
+      const usable = commands().filter(({ roles }) => roles.includes(request.asker.role));
       const near = (await nearestCommands(request.text, usable, 3)).map(({ example }) => example);
       return { answer: instead([...new Set([...near, ...USUAL])].slice(0, 3)) };
     },

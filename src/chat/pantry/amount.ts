@@ -40,7 +40,8 @@ const OZ_G = 28.349_523_125;
 
 /** Grams as a pantry reads them: "25 lb (11,340 g)", "10.6 oz (300 g)". */
 export function pantryWords(massG: number): string {
-  const [count, unit] = massG >= LB_G ? [massG / LB_G, 'lb'] : [massG / OZ_G, 'oz'];
+  // A pound kept to the milligram is a hair below one.
+  const [count, unit] = massG >= LB_G - 0.001 ? [massG / LB_G, 'lb'] : [massG / OZ_G, 'oz'];
   const tenths = Math.round(count * 10) / 10;
   return `${tenths >= 1000 ? grouped(Math.round(tenths)) : tenths} ${unit} (${grouped(Math.round(massG))} g)`;
 }

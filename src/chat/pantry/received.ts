@@ -37,7 +37,7 @@ export async function received(asked: Asked): Promise<Answer> {
   };
   const isPrice = told !== undefined && asked.request.asker.role === 'staff' && price.packageName !== '';
   const lot = slotText(slots, 'lot');
-  const { onHandG, again } = await recordReceived(deskOf(asked), {
+  const { onHandG, again, isOffList, listedG } = await recordReceived(deskOf(asked), {
     ...doingOf(asked, whenDone(asked, slots.when)),
     foodId: food.id,
     massG,
@@ -48,7 +48,11 @@ export async function received(asked: Asked): Promise<Answer> {
   const paid = cents === undefined ? '' : `, ${dollars(cents)}`;
   return {
     title: `${again ? 'Already logged: ' : ''}${food.name}: ${pantryWords(massG)} received${lot === undefined ? '' : `, lot ${lot}`}${paid}; ${pantryWords(onHandG)} on hand.`,
-    sections: assumed === undefined ? [] : [{ kind: 'text', text: assumed }],
+    sections: [
+      ...(assumed === undefined ? [] : [assumed]),
+      ...(isOffList ? [`${food.name} is off the shopping list.`] : []),
+      ...(listedG === undefined ? [] : [`${pantryWords(listedG)} of it are still on the shopping list.`]),
+    ].map((text) => ({ kind: 'text', text })),
     cautions: ['Read the label of what came: makers change recipes, and allergens go by the package in use.'],
     next: ['undo', 'what is in the pantry', 'budget left'].map((says) => ({ label: says, says })),
     audience: 'channel',

@@ -51,14 +51,28 @@ export interface ListNote {
   /** What it is called on the list; the same name is the same item. */
   readonly name: string;
   readonly foodId?: string;
-  /** Absent when nobody said how much. */
+  /** How much more, or below zero how much less; absent when nobody said how much. */
   readonly massG?: number;
-  /** False takes it off: a hand-added item, or a computed one that nobody wants to buy. */
+  /** False takes all of it off. */
   readonly wanted: boolean;
 }
 
 export interface ToldItem extends ListNote {
+  readonly who: string;
   readonly atMs: number;
+}
+
+/** A movement with what happened and when. */
+export interface PantryMoved extends PantryMovement {
+  readonly eventId: string;
+  readonly atMs: number;
+}
+
+/** Which movements are asked for; a lot is the same in capitals or not. */
+export interface MovedFilter {
+  readonly foodId?: string;
+  readonly lot?: string;
+  readonly afterMs?: number;
 }
 
 /** What one event brings to the pantry. */
@@ -80,6 +94,8 @@ export interface PantryView {
   prices(): Promise<readonly StatedPrice[]>;
   /** All that was told of labels, oldest first. */
   labelNotes(): Promise<readonly ToldLabel[]>;
-  /** The last word on each item of the list, oldest first. */
+  /** All that was told of the list, oldest first. */
   listNotes(): Promise<readonly ToldItem[]>;
+  /** What came and went, oldest first. */
+  pantryMoved(filter: MovedFilter): Promise<readonly PantryMoved[]>;
 }

@@ -2,7 +2,7 @@ import { Problem } from '../../nutrition/problem.ts';
 import { checkWhen, type Desk, type Doing, eventOf, recordedBefore } from '../stock/desk.ts';
 import type { EventKind } from '../stock/ledger.ts';
 import { checkCents, checkMassG } from './amounts.ts';
-import type { LabelNote, ListNote, PantryEntry, StatedPrice } from './pantry.ts';
+import type { LabelNote, PantryEntry, StatedPrice } from './pantry.ts';
 import { sumG, takeFrom } from './uses.ts';
 
 export interface PantryChange {
@@ -86,12 +86,6 @@ export function recordPrice(desk: Desk, told: Doing & { readonly price: Omit<Sta
 /** Records what was told of one label, or of every label that goes by the word that was said. */
 export const recordLabels = (desk: Desk, told: Doing & { readonly labels: readonly LabelNote[] }) =>
   recordTold(desk, 'label', told, { labels: told.labels });
-
-/** Records what was put on the shopping list or taken off it. */
-export function recordListed(desk: Desk, told: Doing & { readonly items: readonly ListNote[] }) {
-  for (const { massG } of told.items) if (massG !== undefined) checkMassG(massG);
-  return recordTold(desk, 'listed', told, { list: told.items });
-}
 
 function recordTold(
   desk: Desk,

@@ -1,8 +1,8 @@
 import type { Book } from '../../nutrition/book.ts';
 import { centsOf } from '../../nutrition/cost/cost.ts';
-import type { Batch, LedgerView, Opening } from '../stock/ledger.ts';
+import type { Batch, LedgerView } from '../stock/ledger.ts';
 import { type CalendarDate, dateOf } from '../time/zone.ts';
-import { sumG } from './uses.ts';
+import { openedLeft } from './opened-left.ts';
 
 /** One thing thrown out, or past its date, with what its ingredients cost at the prices in force. */
 export interface WasteLine {
@@ -83,19 +83,10 @@ function ofFood(book: Book, foodId: string, massG: number): WasteLine {
   return { what, massG, cents: Math.round(value ?? 0), unpriced: value === undefined ? [what] : [] };
 }
 
+/** Opened packages whose last day was before `today`. */
 async function openPastDate(ledger: LedgerView, book: Book, today: CalendarDate): Promise<WasteLine[]> {
-  const held = await ledger.pantry();
-  const openings = await ledger.openings([...new Set(held.map(({ foodId }) => foodId))]);
-  const past = new Map<string, Opening>();
-  for (const opening of openings) {
-    if (opening.useBy !== undefined && opening.useBy < today)
-      past.set(`${opening.foodId} ${opening.lot ?? ''}`, opening);
-  }
-  return [...past.values()].flatMap(({ foodId, lot }) => {
-    const there = sumG(
-      held.filter((each) => each.foodId === foodId && (lot === undefined || each.lot === lot)),
-    );
-    const packageG = book.foods.get(foodId)?.price?.packageG ?? there;
-    return there > 0 ? [ofFood(book, foodId, Math.min(there, packageG))] : [];
-  });
+  const opened = await openedLeft(ledger, book);
+  return opened
+    .filter(({ useBy }) => useBy !== undefined && useBy < today)
+    .map(({ foodId, massG }) => ofFood(book, foodId, massG));
 }

@@ -1,12 +1,12 @@
-import { productionPlan } from '../../../kitchen/production/production-plan.ts';
+import { type ProductionPlan, productionPlan } from '../../../kitchen/production/production-plan.ts';
 import { addDays, dateOf } from '../../../kitchen/time/zone.ts';
-import { Problem } from '../../../nutrition/problem.ts';
 import type { Asked, Command } from '../../command.ts';
 import { todayOf } from '../../games/when.ts';
+import { ifKept } from '../../if-kept.ts';
 import { planHead } from './head.ts';
-import { occasionMeant } from './occasion.ts';
+import { type Occasion, occasionMeant } from './occasion.ts';
 import { planAnswer } from './plan-answer.ts';
-import { whoEats } from './who-eats.ts';
+import { type WhoEats, whoEats } from './who-eats.ts';
 
 /** How far ahead games are looked for, and how long what was made here stays familiar, in days. */
 const AHEAD_DAYS = 400;
@@ -16,40 +16,42 @@ const LATELY_DAYS = 60;
 export const plan: Command = {
   ...planHead,
   async answers(asked) {
-    const { kitchen, request, slots } = asked;
-    const { workspace } = request.asker;
-    const today = todayOf(asked);
-    const games = await ifKept(() => kitchen.games(workspace).between(today, addDays(today, AHEAD_DAYS)));
-    const occasion = occasionMeant(asked, games ?? []);
-    const who = whoEats(asked, occasion, await ifKept(() => kitchen.rosters(workspace).all()));
-    const recipeId = typeof slots.recipe === 'string' ? slots.recipe : occasion.game?.recipeId;
-    const made = await productionPlan({
-      book: kitchen.book,
-      eaters: who.eaters,
-      date: occasion.date,
-      packAtMs: occasion.packAtMs,
-      nowMs: request.nowMs,
-      madeLately: await madeLately(asked),
-      ...(recipeId === undefined ? {} : { recipeId }),
-    });
+    const { occasion, who, made } = await planned(asked);
     const answer = planAnswer(asked, occasion, who, made);
-    return { answer, conversation: { ...asked.conversation, last: { intent: 'plan', slots } } };
+    return { answer, conversation: { ...asked.conversation, last: { intent: 'plan', slots: asked.slots } } };
   },
 };
+
+export interface Planned {
+  readonly occasion: Occasion;
+  readonly who: WhoEats;
+  readonly made: ProductionPlan;
+}
+
+/** What a request for a plan asks to be made. Throws a Problem for a day or counts that cannot be meant. */
+export async function planned(asked: Asked): Promise<Planned> {
+  const { kitchen, request, slots } = asked;
+  const { workspace } = request.asker;
+  const today = todayOf(asked);
+  const games = await ifKept(() => kitchen.games(workspace).between(today, addDays(today, AHEAD_DAYS)));
+  const occasion = occasionMeant(asked, games ?? []);
+  const who = whoEats(asked, occasion, await ifKept(() => kitchen.rosters(workspace).all()));
+  const recipeId = typeof slots.recipe === 'string' ? slots.recipe : occasion.game?.recipeId;
+  const made = await productionPlan({
+    book: kitchen.book,
+    eaters: who.eaters,
+    date: occasion.date,
+    packAtMs: occasion.packAtMs,
+    nowMs: request.nowMs,
+    madeLately: await madeLately(asked),
+    ...(recipeId === undefined ? {} : { recipeId }),
+  });
+  return { occasion, who, made };
+}
 
 async function madeLately({ kitchen, request }: Asked): Promise<ReadonlySet<string>> {
   const { timeZone } = kitchen.book.settings;
   const holdings = await ifKept(() => kitchen.ledgers(request.asker.workspace).holdings());
   const since = addDays(dateOf(request.nowMs, timeZone), -LATELY_DAYS);
   return new Set((holdings ?? []).flatMap(({ batch }) => (batch.madeDate >= since ? [batch.recipeId] : [])));
-}
-
-/** A kitchen without a memory plans for what was said; anything else that is wrong is told. */
-async function ifKept<T>(read: () => Promise<T>): Promise<T | undefined> {
-  try {
-    return await read();
-  } catch (error) {
-    if (error instanceof Problem && error.code === 'unavailable') return undefined;
-    throw error;
-  }
 }
