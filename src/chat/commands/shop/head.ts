@@ -6,7 +6,7 @@ export const shopHead: CommandHead = {
   intent: 'shop',
   roles: KITCHEN_ROLES,
   help: {
-    line: 'what to buy: needed less on hand, in packages, by section of the shop; and the list itself',
+    line: 'what to buy, in packages, less what is on hand; and the shopping list',
     examples: [
       'shop for 40 oat bars',
       'shop for 40 oat bars and 24 peanut cocoa bites',
