@@ -6,6 +6,7 @@ import { toldEntry } from './firm-signs.ts';
 import { followUp } from './follow-up.ts';
 import { type Lexed, lex } from './lexed.ts';
 import { rosterSentence } from './roster-sentence.ts';
+import { secondLook } from './second-look.ts';
 import { emergencyTopic } from './signs/emergency.ts';
 import { lastLook } from './signs/last-look.ts';
 import { medicalTopic } from './signs/medical.ts';
@@ -37,7 +38,7 @@ export function read(text: string, context: ReadingContext): Reading {
   const reading =
     followUp(lexed, context.conversation, chosen) ??
     (chosen ? { intent: chosen.reader.intent, slots: chosen.reader.slots(lexed) } : undefined);
-  if (!reading) return asked(lastLook(lexed) ?? 'unknown', lexed);
+  if (!reading) return asked(secondLook(lexed) ?? lastLook(lexed) ?? 'unknown', lexed);
   return { intent: reading.intent, slots: saidOnly(reading.slots) };
 }
 
