@@ -35,6 +35,8 @@ export interface Mark {
   readonly did: string;
   /** The buttons of this kind that are left. */
   readonly next: readonly NextStep[];
+  /** Where the messages that told of it stand, in the surface's own words. */
+  readonly told: readonly string[];
 }
 
 export interface Attachment {

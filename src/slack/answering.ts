@@ -5,14 +5,16 @@ import type { Attached, PersonRole } from '../chat/request.ts';
 import type { Intent } from '../chat/slots.ts';
 import type { Clock } from '../kitchen/kitchen.ts';
 import { answerMessage, errorMessage } from './blocks/message.ts';
-import { type Delivery, deliver, patiently, type Reach } from './deliver.ts';
+import { type Delivery, deliver, type Reach } from './deliver.ts';
 import { errorCode } from './errors.ts';
 import type { Log } from './log.ts';
+import { createMarking } from './marking.ts';
 import type { Metrics } from './metrics.ts';
 import { createPeople } from './people.ts';
 import { blockIdOf, conversationKey } from './place.ts';
+import { withinAllowance } from './response-url.ts';
 import type { Person, Roles } from './roles.ts';
-import { marked, reminderMetadata, type ToldMessage } from './told.ts';
+import type { ToldMessage } from './told.ts';
 
 /** One thing said to the bot, however it was said. */
 export interface Said extends Reach {
@@ -69,6 +71,7 @@ export function createAnswering({
   changed,
 }: AnsweringParts): Answering {
   const people = createPeople(clock);
+  const marking = createMarking(log, wait);
 
   async function reply(said: Said): Promise<{ delivery: Delivery; intent: Intent; mark?: Mark }> {
     const role = await roles.roleOf(personOf(said), said.client);
@@ -95,27 +98,14 @@ export function createAnswering({
     return { ...delivery, message: { ...message, blocks } };
   }
 
-  /** False when there is no message to change or Slack did not change it: the asker is then answered as ever. */
-  async function markTold({ told, client }: Said, mark: Mark): Promise<boolean> {
-    if (!told) return false;
-    const { message, id } = marked(told, mark);
-    const { channel, ts } = told;
-    const metadata = id ? { metadata: reminderMetadata(id) } : {};
-    try {
-      await patiently(() => client.chat.update({ channel, ts, ...message, ...metadata }), wait);
-      return true;
-    } catch (error) {
-      log.warn({ route: 'update', code: errorCode(error) }, 'a message was not changed');
-      return false;
-    }
-  }
-
   return {
-    async answer(said) {
+    async answer(given) {
+      const { respond, client, told } = given;
+      const said = respond ? { ...given, respond: withinAllowance(respond, clock) } : given;
       const startedMs = clock.nowMs();
       try {
         const { delivery, intent, mark } = await reply(said);
-        const isMarked = mark !== undefined && (await markTold(said, mark));
+        const isMarked = mark !== undefined && (await marking.mark(mark, client, told));
         const route = isMarked ? 'update' : await deliver(delivery, said, log, wait);
         const ms = clock.nowMs() - startedMs;
         metrics.answered(intent, route ?? 'none', ms);

@@ -104,9 +104,8 @@ async function toStaff(
       if (error instanceof DeliveryFailure && error.details.outcome !== 'refused') worst = error;
     }
   }
-  const [first] = refs;
-  if (first === undefined) throw worst;
-  return first;
+  if (refs.length === 0) throw worst;
+  return refs.join(', ');
 }
 
 async function findWithStaff(

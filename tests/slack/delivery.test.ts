@@ -1,9 +1,23 @@
+import { WebClient } from '@slack/web-api';
 import nock from 'nock';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { clientOptions } from '../../src/slack/client.ts';
+import { deliver } from '../../src/slack/deliver.ts';
+import { createLog } from '../../src/slack/log.ts';
+import { withinAllowance } from '../../src/slack/response-url.ts';
 import { faultsOf } from './message-checks.ts';
-import { ATHLETE, command, directMessage, eventBody, mention, press, STAFF } from './payloads.ts';
+import {
+  ATHLETE,
+  command,
+  directMessage,
+  eventBody,
+  mention,
+  press,
+  RESPONSE_URL,
+  STAFF,
+} from './payloads.ts';
 import { smallChat } from './small-chat.ts';
-import { type Call, fakeSlack, sent, wire } from './wire.ts';
+import { API, type Call, fakeSlack, sent, wire } from './wire.ts';
 
 beforeEach(() => nock.disableNetConnect());
 afterEach(() => {
@@ -168,5 +182,64 @@ describe('the log', () => {
     const { log } = await outcomeOf(eventBody(directMessage(PRIVATE)), { 'chat.postMessage': 'fatal_error' });
     expect(log.length).toBeGreaterThan(0);
     expect(log.join('')).not.toMatch(/cherry|U0ATHLETE|somebody|xoxb/);
+  });
+});
+
+describe('a response url', () => {
+  const place = { workspace: 'T0HERONS', channel: 'C0KITCHEN', user: ATHLETE, isOwnDirectMessage: false };
+  const message = { text: 'x', blocks: [] };
+  const QUIET = createLog('silent');
+
+  async function delivered(times: number, fail: Record<string, string> = {}, minutesLater = 0) {
+    const calls = fakeSlack(fail);
+    const clock = { now: 0, nowMs: () => clock.now };
+    const client = new WebClient('xoxb-test', clientOptions(API));
+    const post = (body: unknown) => fetch(RESPONSE_URL, { method: 'POST', body: JSON.stringify(body) });
+    const respond = withinAllowance(post as never, clock);
+    clock.now += minutesLater * 60_000;
+    for (let at = 0; at < times; at += 1) {
+      await deliver({ message, isPublic: false }, { place, client, respond }, QUIET, async () => {});
+    }
+    return ways(calls);
+  }
+
+  test('is used five times, then the asker is reached another way', async () => {
+    const all = await delivered(7);
+    expect(all.map(([method]) => method)).toEqual([
+      ...Array(5).fill('respond'),
+      'chat.postEphemeral',
+      'chat.postEphemeral',
+    ]);
+  });
+
+  test('and directly where the bot is not in the channel', async () => {
+    const all = await delivered(6, { 'chat.postEphemeral': 'not_in_channel' });
+    expect(all.slice(5)).toEqual([
+      ['chat.postEphemeral', 'C0KITCHEN'],
+      ['chat.postMessage', ATHLETE],
+    ]);
+  });
+
+  test.each([
+    [29, 'respond'],
+    [30, 'chat.postEphemeral'],
+  ])('%s minutes old: %s', async (minutes, method) => {
+    expect(await delivered(1, {}, minutes)).toEqual([
+      [method, method === 'respond' ? undefined : 'C0KITCHEN'],
+    ]);
+  });
+
+  test('of a command whose answer took too long is not tried any more', async () => {
+    const calls = fakeSlack();
+    const chat = smallChat();
+    const wired = await wire({
+      ...chat,
+      ask: (request) => {
+        wired.clock.now += 31 * 60_000;
+        return chat.ask(request);
+      },
+    });
+    await wired.receiver.send(command('macros oat bars'));
+    expect(ways(sent(calls))).toEqual([['chat.postEphemeral', 'C0KITCHEN']]);
   });
 });

@@ -5,7 +5,7 @@ import { createTick } from '../../src/kitchen/reminders/tick.ts';
 import { slackMessenger } from '../../src/slack/messenger.ts';
 import { type RememberingKitchen, rememberingKitchen } from '../helpers/remembering-kitchen.ts';
 import { faultsOf } from './message-checks.ts';
-import { ATHLETE, press, STAFF, TEAM } from './payloads.ts';
+import { ATHLETE, command, directMessage, eventBody, mention, press, STAFF, TEAM } from './payloads.ts';
 import { API, type Call, fakeSlack, sent, type Wired, wire } from './wire.ts';
 
 const STAFF_TOO = 'U0STAFFTOO';
@@ -19,13 +19,14 @@ const rethrow = (error: unknown): never => {
   throw error;
 };
 
-beforeEach(async () => {
+async function begin(): Promise<void> {
   const clock = { now: Date.UTC(2026, 8, 14, 15), nowMs: () => clock.now };
   store = await rememberingKitchen(clock);
   wired = await wire(createChat(store.kitchen, rethrow), { clock, staff: [STAFF, STAFF_TOO] });
   calls = fakeSlack();
   message = await toldMessage();
-});
+}
+beforeEach(begin);
 afterEach(() => store.close());
 
 /** A reminder set and due, as it arrives in the channel. */
@@ -66,7 +67,7 @@ async function toldMessage() {
   const posted = calls.find((call) => String(call.body.text).includes('soak'));
   calls.length = 0;
   return {
-    ts: '1789000002.0001',
+    ts: '1.2',
     text: String(posted?.body.text),
     blocks: (posted?.body.blocks ?? []) as Blocks,
   };
@@ -168,5 +169,75 @@ describe('a reminder in the channel', () => {
   test('a message that cannot be changed: the presser is answered', async () => {
     calls = fakeSlack({ 'chat.update': 'message_not_found' });
     expect((await presses('got it', STAFF)).map(({ method }) => method)).toEqual(['chat.update', 'respond']);
+  });
+});
+
+describe('the same, said in words', () => {
+  /** Where the messenger's post ended up, by the answers of `fakeSlack`. */
+  const TS = '1.2';
+  const inHistory = (): Call[] =>
+    fakeSlack(
+      {},
+      {},
+      {
+        'conversations.history': (asked) => ({
+          messages: asked.latest === TS ? [{ ts: TS, text: message.text, blocks: message.blocks }] : [],
+        }),
+      },
+    );
+  const WAYS = {
+    command: (text: string, user = STAFF) => command(text, { user_id: user }),
+    mention: (text: string, user = STAFF) => eventBody(mention(text, { user })),
+    'direct message': (text: string, user = STAFF) => eventBody(directMessage(text, { user })),
+  };
+  async function says(payload: object): Promise<Call[]> {
+    calls = inHistory();
+    await wired.receiver.send(payload as never);
+    await wired.inFlight.drain(1000);
+    return sent(calls);
+  }
+  const drawn = (call: Call | undefined) => {
+    // Where it stands and the message's own id are of each kitchen.
+    const { ts: _where, metadata, ...rest } = call?.body ?? {};
+    const blocks = JSON.stringify(rest.blocks).replace(/told\|[\w-]+/g, 'told|ID');
+    return { ...rest, blocks, isNamed: String(metadata).includes('batchbell_reminder') };
+  };
+
+  test.each([
+    ["I've got R1", 'got it'],
+    ['got it', 'got it'],
+    ['done R1', 'Done'],
+    ['snooze R1 30 min', 'Snooze'],
+  ])('"%s" changes the message as its button does, and is answered', async (text, label) => {
+    const [byButton] = await presses(label, STAFF);
+    for (const payload of Object.values(WAYS)) {
+      await store.close();
+      await begin();
+      const made = await says(payload(text));
+      const update = made.find(({ method }) => method === 'chat.update');
+      expect(update?.body).toMatchObject({ channel: 'C0KITCHEN', ts: TS });
+      expect(drawn(update)).toEqual(drawn(byButton));
+      expect(made.filter(({ method }) => /respond|postMessage/.test(method))).toHaveLength(1);
+    }
+  });
+
+  test('twice, or long after, tells the same and breaks nothing', async () => {
+    await says(WAYS.command('done R1'));
+    wired.clock.now += 60_000;
+    const again = await says(WAYS.command('done R1', STAFF_TOO));
+    const update = again.find(({ method }) => method === 'chat.update');
+    expect(JSON.stringify(update?.body.blocks)).toContain('did it, Mon Sep 14, 10:00 am CDT');
+  });
+
+  test('an athlete changes nothing', async () => {
+    expect((await says(WAYS.command('done R1', ATHLETE))).map(({ method }) => method)).toEqual(['respond']);
+  });
+
+  test('a message that is gone: the words are answered all the same', async () => {
+    calls = fakeSlack({ 'conversations.history': 'channel_not_found' });
+    await wired.receiver.send(WAYS.command('done R1') as never);
+    await wired.inFlight.drain(1000);
+    expect(sent(calls).map(({ method }) => method)).toEqual(['conversations.history', 'respond']);
+    expect((await store.kitchen.reminders(TEAM).byCode('R1'))?.doneBy).toBe(STAFF);
   });
 });

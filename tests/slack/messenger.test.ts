@@ -112,7 +112,7 @@ describe('a channel that takes nothing any more', () => {
     channelSays(error);
     memberSays('U1', { ok: true, channel: 'D1', ts: '18.1' }, sent);
     memberSays('U2', { ok: true, channel: 'D2', ts: '18.2' }, sent);
-    expect(await messenger.send(message)).toBe('D1 18.1');
+    expect(await messenger.send(message)).toBe('D1 18.1, D2 18.2');
     for (const each of sent) {
       expect(each.text).toContain('Prep now: 24 oat bars');
       expect(each.text).toContain(reason);

@@ -47,11 +47,12 @@ export class InMemoryReceiver implements Receiver {
 
 /**
  * Slack's HTTP, faked at the wire; every call is kept. `fail` gives a method's error, or an HTTP status for `respond`;
- * `user` what `users.info` says, of everybody or of each.
+ * `user` what `users.info` says, of everybody or of each; `says` what a method answers beside the usual.
  */
 export function fakeSlack(
   fail: Record<string, string | number> = {},
   user: object | ((id: string) => object) = {},
+  says: Readonly<Record<string, (body: Record<string, unknown>) => object>> = {},
 ): Call[] {
   const calls: Call[] = [];
   nock.cleanAll();
@@ -67,7 +68,7 @@ export function fakeSlack(
       if (error === 'ratelimited') return [429, '', { 'retry-after': '1' }];
       if (typeof error === 'string') return [200, { ok: false, error }];
       const view = { id: 'V1', hash: 'h1' };
-      return [200, { ok: true, ts: '1.2', user: { team_id: TEAM, ...who }, view }];
+      return [200, { ok: true, ts: '1.2', user: { team_id: TEAM, ...who }, view, ...says[method]?.(fields) }];
     })
     .post('/commands/answer')
     .reply((_uri, body) => {

@@ -3,7 +3,8 @@ import type { OutboxMessage } from './reminder.ts';
 /** A way to people. It tries once; when to try again is the scheduler's business. */
 export interface Messenger {
   /**
-   * Sends to whoever plays the role. Gives back where it ended up, in the surface's own words.
+   * Sends to whoever plays the role. Gives back where it ended up, in the surface's own words, with a comma and a blank
+   * between several places.
    * @throws DeliveryFailure
    */
   send(message: OutboxMessage): Promise<string>;

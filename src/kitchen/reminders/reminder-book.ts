@@ -37,6 +37,8 @@ export interface ReminderBook {
   open(nowMs: number): Promise<readonly Reminder[]>;
   /** Could not be delivered since then, with the reason the surface gave; latest first. */
   undelivered(sinceMs: number): Promise<readonly { readonly reminder: Reminder; readonly problem: string }[]>;
+  /** Where the messages that told of it stand, as the surface wrote it down when they were sent. */
+  toldAt(id: string): Promise<readonly string[]>;
   /** "I've got it". False when somebody else has it already. */
   take(id: string, who: string): Promise<boolean>;
   done(id: string, who: string, nowMs: number): Promise<void>;

@@ -8,6 +8,8 @@ import { withStoreProblems } from '../store-problem.ts';
 import { insertOnce, replan } from './plan.ts';
 import { dueColumns, reminderOf, ruleOf } from './rows.ts';
 
+/** A message that went to several people at once stands in several places. */
+const PLACES_APART = ', ';
 /** More than a kitchen can have open at once. */
 const MOST_OPEN = 200;
 /** Nothing helps longer than this after it was due, so what was told earlier need not be looked through. */
@@ -39,7 +41,7 @@ function add({ db, engine }: Database, workspace: string, reminder: NewReminder,
 function asking(
   db: Kysely<Schema>,
   workspace: string,
-): Pick<ReminderBook, 'byKey' | 'byCode' | 'upcoming' | 'open' | 'undelivered' | 'offZone'> {
+): Pick<ReminderBook, 'byKey' | 'byCode' | 'upcoming' | 'open' | 'undelivered' | 'offZone' | 'toldAt'> {
   const all = db.selectFrom('reminders').selectAll('reminders').where('reminders.workspace', '=', workspace);
   return {
     async byKey(key) {
@@ -82,6 +84,18 @@ function asking(
         .limit(MOST_OPEN)
         .execute();
       return rows.map(({ problem, ...row }) => ({ reminder: reminderOf(row), problem: problem ?? '' }));
+    },
+
+    async toldAt(id) {
+      const rows = await db
+        .selectFrom('outbox')
+        .select('sent_ref')
+        .where('workspace', '=', workspace)
+        .where('reminder_id', '=', id)
+        .where('state', '=', 'sent')
+        .orderBy('id')
+        .execute();
+      return rows.flatMap((row) => row.sent_ref?.split(PLACES_APART) ?? []);
     },
 
     async offZone(zone) {

@@ -29,6 +29,7 @@ export async function take(reminder: Reminder, room: Room): Promise<Answer> {
       who: room.who,
       did: `has it, ${sayDue({ dueMs: room.nowMs }, room)}`,
       next: [doneStep(reminder.code), snoozeStep(reminder.code)],
+      told: await toldAt(both, room),
     },
   });
 }
@@ -38,17 +39,18 @@ async function doneBefore(reminder: Reminder, name: string, room: Room): Promise
   const who = reminder.doneBy ?? 'Somebody';
   const when = sayDue({ dueMs: reminder.doneMs ?? room.nowMs }, room);
   const again = await putOffTo(reminder, room);
+  const told = await toldAt([reminder], room);
   if (again) {
     return answerOf(`${reminder.code} was put off: ${name} is ${again.code}, ${sayDue(again, room)}.`, {
       next: saying(`done ${again.code}`, 'reminders'),
       data: dataOf(again, room),
-      mark: { who, did: `put it off to ${sayDue(again, room)} (${again.code})`, next: [] },
+      mark: { who, did: `put it off to ${sayDue(again, room)} (${again.code})`, next: [], told },
     });
   }
   return answerOf(`${reminder.code} was done before: ${name}, by ${who}, ${when}.`, {
     next: saying('reminders'),
     data: { ...dataOf(reminder, room), doneBy: who },
-    mark: { who, did: `did it, ${when}`, next: [] },
+    mark: { who, did: `did it, ${when}`, next: [], told },
   });
 }
 
@@ -63,14 +65,20 @@ const againKey = (key: string): string => `again:${key}:`;
 export async function done(reminder: Reminder, room: Room): Promise<Answer> {
   const name = await namer(room);
   if (reminder.doneMs !== undefined) return doneBefore(reminder, name(reminder), room);
-  for (const each of await withRepeated(reminder, room)) {
+  const both = await withRepeated(reminder, room);
+  for (const each of both) {
     await room.books.reminders.take(each.id, room.who);
     await room.books.reminders.done(each.id, room.who, room.nowMs);
   }
   return answerOf(`Done: ${name(reminder)} (${reminder.code}).`, {
     next: saying('reminders'),
     data: { ...dataOf(reminder, room), doneBy: room.who },
-    mark: { who: room.who, did: `did it, ${sayDue({ dueMs: room.nowMs }, room)}`, next: [] },
+    mark: {
+      who: room.who,
+      did: `did it, ${sayDue({ dueMs: room.nowMs }, room)}`,
+      next: [],
+      told: await toldAt(both, room),
+    },
   });
 }
 
@@ -78,6 +86,10 @@ async function withRepeated(reminder: Reminder, { books }: Room): Promise<readon
   const { repeats } = reminder.about;
   const first = typeof repeats === 'string' ? await books.reminders.byCode(repeats) : undefined;
   return first ? [first, reminder] : [reminder];
+}
+
+async function toldAt(reminders: readonly Reminder[], { books }: Room): Promise<readonly string[]> {
+  return (await Promise.all(reminders.map(({ id }) => books.reminders.toldAt(id)))).flat();
 }
 
 /** Takes one back that was not told yet; a repeated one stops for good. */
@@ -136,7 +148,12 @@ export async function moveTo(
   return answerOf(`${written.code}: ${name(reminder)}, now ${sayDue({ dueMs }, room)}.`, {
     next: saying(`done ${written.code}`, 'reminders'),
     data: { ...dataOf({ ...written, ...time }, room), nowMs },
-    mark: { who: room.who, did: `put it off to ${sayDue({ dueMs }, room)} (${written.code})`, next: [] },
+    mark: {
+      who: room.who,
+      did: `put it off to ${sayDue({ dueMs }, room)} (${written.code})`,
+      next: [],
+      told: await toldAt(await withRepeated(reminder, room), room),
+    },
   });
 }
 
