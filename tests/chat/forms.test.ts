@@ -81,6 +81,88 @@ describe('a batch', () => {
   });
 });
 
+describe('a batch made with a swap', () => {
+  const held = () => store.kitchen.ledgers('T1').holdings();
+  const SWAP = { ...BATCH, used: 'oat milk', replaced: '2% milk' };
+
+  test('is logged as its words are: named, and with the allergens of what went in', async () => {
+    expect(await said('batch', SWAP)).toMatch(/\(oat milk for 2 % Milk\)/);
+    await ask('made 40 oat bars with oat milk instead of 2% milk in fridge a');
+    const [byForm, inWords] = await held();
+    expect(byForm?.batch).toMatchObject({ variant: inWords?.batch.variant, facts: inWords?.batch.facts });
+    expect(byForm?.batch.variant).toBeDefined();
+  });
+
+  test('says beside the field what is not clear, with the choices; what is mended then counts, and nothing else', async () => {
+    const asked = await faults('batch', { ...BATCH, used: 'sunflower butter' });
+    expect(Object.keys(asked)).toEqual(['replaced']);
+    expect(asked.replaced).toMatch(/Instead of what\?.*One of: .*Rolled oats/);
+    expect(await held()).toEqual([]);
+    await said('batch', { ...SWAP, pieces: '50' });
+    expect(await held()).toMatchObject([{ pieces: 50 }]);
+    // Left empty after all: as on the card, whatever was asked before.
+    await said('batch', { ...BATCH, pieces: '30' });
+    const last = (await held()).find(({ pieces }) => pieces === 30);
+    expect(last?.batch.variant).toBeUndefined();
+  });
+
+  test.each([
+    [{ ...SWAP, used: 'plonk butter' }, 'used', /no food "plonk butter"/],
+    [{ ...SWAP, replaced: 'plonk milk' }, 'replaced', /no food "plonk milk"/],
+    [{ ...SWAP, used: undefined }, 'used', /what went in instead/],
+    [{ ...SWAP, replaced: 'peanut butter, crunchy' }, 'replaced', /Instead of what/],
+    [{ ...SWAP, lot: 'L42' }, 'lot_of', /whose lot/],
+  ])('%o is sent back beside "%s", and nothing is logged', async (values, field, words) => {
+    const found = await faults('batch', values as FormValues);
+    expect(Object.keys(found)).toEqual([field]);
+    expect(found[field]).toMatch(words);
+    expect(await held()).toEqual([]);
+  });
+
+  test('keeps the lot with the product it is of', async () => {
+    await said('batch', { ...SWAP, lot: 'HW2604A', lot_of: 'whey-vanilla' });
+    expect((await held())[0]?.batch.lots).toEqual([{ foodId: 'whey-vanilla', lot: 'HW2604A' }]);
+  });
+});
+
+describe('a batch with a product the dietitian has not approved', () => {
+  const held = () => store.kitchen.ledgers('T1').holdings();
+  const COOKIE = { ...BATCH, used: 'cookie whey', replaced: 'vanilla whey' };
+
+  test('is sent back; with a reason of staff it is logged, and the reason is kept', async () => {
+    const refused = await faults('batch', COOKIE);
+    expect(Object.keys(refused)).toEqual(['override']);
+    expect(refused.override).toMatch(/not approved by the dietitian. Not logged/);
+    expect(await held()).toEqual([]);
+    const done = await submit('batch', { ...COOKIE, override: 'dietitian approved by phone' });
+    const answer = 'reply' in done ? done.reply.answer : undefined;
+    expect(answer?.cautions.join(' ')).toContain('Override kept: dietitian approved by phone');
+    expect((await held())[0]?.batch.facts.override).toEqual({
+      products: [expect.stringContaining('cookie')],
+      reason: 'dietitian approved by phone',
+    });
+    expect(JSON.stringify((await ask('trace B1')).answer)).toContain(
+      'logged by U1: dietitian approved by phone',
+    );
+  });
+
+  test('of an intern: not asked for, not taken, and said where it can be seen', async () => {
+    const opened = await chat.forms.open('batch', request('intern'));
+    expect('fields' in opened && opened.fields.some(({ id }) => id === 'override')).toBe(false);
+    const plain = await chat.forms.submit('batch', request('intern'), COOKIE);
+    expect(plain).toMatchObject({ faults: { recipe: expect.stringContaining('not approved') } });
+    const forged = await chat.forms.submit('batch', request('intern'), { ...COOKIE, override: 'me' });
+    expect(forged).toMatchObject({ reply: { error: { code: 'not_allowed' } } });
+    expect(await held()).toEqual([]);
+  });
+
+  test('all approved: a reason is not kept, and that is said', async () => {
+    const done = await submit('batch', { ...BATCH, override: 'just in case' });
+    const answer = 'reply' in done ? done.reply.answer : undefined;
+    expect(answer?.cautions.join(' ')).toContain('no override was needed');
+  });
+});
+
 describe('serve, toss, count', () => {
   beforeEach(async () => {
     await said('batch', { ...BATCH, day: '2026-11-01', time: '09:00' });

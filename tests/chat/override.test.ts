@@ -82,7 +82,7 @@ describe('a batch with a product the dietitian has not approved', () => {
     expect(await held()).toEqual([]);
   });
 
-  test('is sent back beside the recipe of the form', async () => {
+  test('is sent back beside the field for the reason', async () => {
     const request = { text: '', asker: asker('staff'), conversation: 'form', isPrivate: true, nowMs };
     const done = await chat.forms.submit('batch', request, {
       recipe: 'gift-bars',
@@ -90,7 +90,7 @@ describe('a batch with a product the dietitian has not approved', () => {
       place: 'fridge_a',
       day: '2026-11-02',
     });
-    expect('faults' in done && done.faults.recipe).toMatch(/not approved by the dietitian.*override: /);
+    expect('faults' in done && done.faults.override).toMatch(/not approved by the dietitian.*override: /);
     expect(await held()).toEqual([]);
   });
 });

@@ -92,7 +92,7 @@ export const count: Form = {
     };
   },
 
-  blames: (code) => (code === 'not_found' ? 'batch' : 'pieces'),
+  blames: ({ code }) => (code === 'not_found' ? 'batch' : 'pieces'),
 };
 
 const keyOf = ({ batch, location }: Holding): string => `${batch.code}@${location}`;

@@ -1,8 +1,9 @@
 import type { KitchenHere } from '../../kitchen/settings/kitchens-here.ts';
+import type { Answer } from '../answer.ts';
 import type { Chat, Refusal, Reply } from '../chat.ts';
 import { notAllowed } from '../not-allowed.ts';
 import type { Request } from '../request.ts';
-import type { Faults, Form, FormId, FormPage, FormValues } from './form.ts';
+import type { Faults, Form, FormId, FormPage, FormValues, Trouble } from './form.ts';
 import { FORMS } from './forms.ts';
 
 /** What became of a form: answered, or to be mended where it says. */
@@ -40,17 +41,20 @@ export function createForms(act: Chat['act'], here: KitchenHere): Forms {
       const asked = { request, kitchen: await here(request.asker.workspace) };
       const filled = form.read(values, asked);
       if ('faults' in filled) return filled;
-      const reply = await act({ ...request, text: filled.text }, filled.reading);
+      // A form says all there is to say: it leans on nothing said before, not even on what it was asked back.
+      const conversation = `${request.conversation}:${crypto.randomUUID()}`;
+      const reply = await act({ ...request, conversation, text: filled.text }, filled.reading);
       const { answer, error } = reply;
       if (error?.code === 'not_allowed') return { reply };
       if (error) {
-        const field = form.blames?.(error.code, error.message) ?? (await firstField(form, asked));
+        const field = await fieldOf(form, asked, { ...error, values });
         return { faults: { [field]: `${error.message} ${error.hint}` } };
       }
-      // A question back: the form cannot ask it, so it says what to write instead.
+      // A question back: it stands beside the field that answers it.
       if (answer?.data.asks !== undefined) {
-        const field = form.blames?.('needs_more', answer.title) ?? (await firstField(form, asked));
-        return { faults: { [field]: answer.title } };
+        const asks = String(answer.data.asks);
+        const field = await fieldOf(form, asked, { code: 'needs_more', message: answer.title, asks, values });
+        return { faults: { [field]: questionText(answer) } };
       }
       return { reply };
     },
@@ -63,7 +67,14 @@ const refused = (id: FormId, request: Request, error: Refusal): Submitted => ({
   reply: { request: request.text || id, intent: 'unknown', slots: {}, error },
 });
 
-async function firstField(form: Form, asked: Parameters<Form['page']>[0]): Promise<string> {
+async function fieldOf(form: Form, asked: Parameters<Form['page']>[0], trouble: Trouble): Promise<string> {
   const { fields } = await form.page(asked, {});
-  return fields[0]?.id ?? '';
+  const blamed = form.blames?.(trouble);
+  return fields.some(({ id }) => id === blamed) ? String(blamed) : (fields[0]?.id ?? '');
+}
+
+/** The question with what it can be answered by. */
+function questionText({ title, sections }: Answer): string {
+  const choices = sections.flatMap((section) => (section.kind === 'list' ? section.items : []));
+  return choices.length > 0 ? `${title} One of: ${choices.join('; ')}.` : title;
 }

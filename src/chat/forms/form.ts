@@ -64,6 +64,14 @@ export interface FormAsked {
   readonly kitchen: Kitchen;
 }
 
+/** What the command made of it: a problem, or (`needs_more`) a question back about the slot it `asks` for. */
+export interface Trouble {
+  readonly code: string;
+  readonly message: string;
+  readonly asks?: string;
+  readonly values: FormValues;
+}
+
 /** A way to say something by filling it in; what it says is answered by the command of its reading. */
 export interface Form {
   readonly id: FormId;
@@ -72,6 +80,6 @@ export interface Form {
   readonly roles: readonly PersonRole[];
   page(asked: FormAsked, given: FormValues): Promise<Pick<FormPage, 'intro' | 'fields'>>;
   read(values: FormValues, asked: FormAsked): Filled;
-  /** The field a problem of the command belongs to; of the page's first when it names none. */
-  blames?(code: string, message: string): string | undefined;
+  /** The field a problem of the command belongs to; the page's first when it names none, or one this person does not get. */
+  blames?(trouble: Trouble): string | undefined;
 }

@@ -84,7 +84,7 @@ export const game: Form = {
     };
   },
 
-  blames(_code, message) {
+  blames({ message }) {
     if (/bus|leave/i.test(message)) return 'leaves';
     if (/time/i.test(message)) return 'time';
     return /people/i.test(message) ? 'people' : 'day';

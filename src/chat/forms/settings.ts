@@ -164,7 +164,7 @@ export const settings: Form = {
     };
   },
 
-  blames: (_code, message) => (/zone/i.test(message) ? 'other_zone' : 'zone'),
+  blames: ({ message }) => (/zone/i.test(message) ? 'other_zone' : 'zone'),
 };
 
 function readTimes(values: FormValues, faults: Record<string, string>): string[] {

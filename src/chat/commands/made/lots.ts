@@ -4,15 +4,16 @@ import type { Recipe } from '../../../nutrition/recipe.ts';
 import type { Asked } from '../../command.ts';
 
 /**
- * The maker's lot that went in, with the food it is of: the one named, else the one whose label lists that lot.
+ * The maker's lot that went in, with the food it is of: the one named, else the one whose label lists that lot. `lot_of` names
+ * it where `ingredient` is already what was used instead.
  * @throws Problem `needs_more` when nobody can tell whose lot it is.
  */
 export function lotsSaid(asked: Asked, recipe: Recipe): NewBatch['lots'] {
-  const { lot, ingredient } = asked.slots;
+  const { lot, ingredient, lot_of: whose = ingredient } = asked.slots;
   if (typeof lot !== 'string') return [];
   const { foods } = asked.kitchen.book;
   const onCard = recipe.lines.flatMap((line) => foods.get(line.foodId) ?? []);
-  const named = onCard.filter((food) => food.id === ingredient);
+  const named = onCard.filter((food) => food.id === whose);
   const listing = onCard.filter((food) =>
     food.product?.lots.some((each) => each.lot.toLowerCase() === lot.toLowerCase()),
   );
