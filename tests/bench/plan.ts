@@ -40,6 +40,9 @@ export async function planRate({ book }: Kitchen): Promise<Row> {
       date: calendarDate('2026-12-05'),
       packAtMs: at('2026-12-05', '08:00'),
       nowMs: at('2026-12-02', '10:00'),
+      holdings: [],
+      promised: new Map(),
+      openLabels: new Set(),
       madeLately: new Set(),
     });
     if (plan.people !== ATHLETES || plan.variants.length === 0) throw new Error('nothing was planned');

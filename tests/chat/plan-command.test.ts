@@ -60,6 +60,60 @@ describe('a plan', () => {
   });
 });
 
+describe('stock is taken off', () => {
+  interface Stocked extends VariantData {
+    readonly slabs: number;
+    readonly fromStock: readonly { readonly code: string; readonly pieces: number }[];
+  }
+  const planned = async (ask: Awaited<ReturnType<typeof room>>['ask'], text: string) => {
+    const { answer } = await ask(text);
+    return (answer?.data.variants ?? []) as Stocked[];
+  };
+
+  test('in date, set and the same: what is missing is made, in whole slabs', async () => {
+    const { ask, read } = await room();
+    await ask('made 24 oat bars');
+    // 60 people and 10 % spare are 66; 24 are there, 42 are four slabs of 12.
+    const [bars] = await planned(ask, 'plan saturday 60 travelling');
+    expect(bars).toMatchObject({ wanted: 66, fromStock: [{ code: 'B1', pieces: 24 }], slabs: 4, made: 48 });
+    const [enough] = await planned(ask, 'plan saturday 20 travelling');
+    expect(enough).toMatchObject({ wanted: 22, fromStock: [{ code: 'B1', pieces: 22 }], slabs: 0, made: 0 });
+    const text = await read('plan saturday 20 travelling');
+    expect(text).toContain('0 pieces to make, 22 from stock');
+    expect(text).not.toContain('Too late');
+  });
+
+  test('a game before takes its own first', async () => {
+    const { ask } = await room();
+    await ask('made 24 oat bars');
+    await ask('game friday 2pm vs Riverton 10 people with oat bars');
+    // Ten people and their spare take 11 of 24.
+    const [bars] = await planned(ask, 'plan saturday 20 travelling');
+    expect(bars).toMatchObject({ wanted: 22, fromStock: [{ code: 'B1', pieces: 13 }], slabs: 1, made: 12 });
+  });
+
+  test('not what is past its use-by on the day, nor what was made from other foods', async () => {
+    const { ask } = await room();
+    await ask('made 24 oat bars');
+    const [later] = await planned(ask, 'plan 2026-12-19 20 travelling');
+    expect(later).toMatchObject({ fromStock: [], made: 24 });
+    const swapped = await room();
+    await swapped.ask('made 24 oat bars with sunflower butter instead of peanut butter');
+    const [bars] = await planned(swapped.ask, 'plan saturday 20 travelling with oat bars');
+    expect(bars).toMatchObject({ recipe: 'oat-bars', fromStock: [], made: 24 });
+  });
+});
+
+describe('what the log would refuse', () => {
+  test('a label that changed is read before the work starts', async () => {
+    const { ask, read } = await room();
+    await ask('peanut butter has a new label, now contains soy');
+    expect(await read('plan saturday 20 travelling with oat bars')).toMatch(
+      /Before anything is made[\s\S]*label of Peanut butter.* changed; staff read it/,
+    );
+  });
+});
+
 describe('by the roster', () => {
   const FILE = `code,allergies,coeliac,avoids
 WP-01,peanut,,

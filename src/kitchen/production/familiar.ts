@@ -1,7 +1,7 @@
 import type { Variant } from '../../nutrition/cover/variant.ts';
 import type { Recipe, RecipeKind } from '../../nutrition/recipe.ts';
 import type { Eaters } from './eaters.ts';
-import type { ProductionQuestion } from './production-plan.ts';
+import type { ProductionQuestion } from './question.ts';
 
 /** Eaten from the hand on a bus or at a bench: common practice, no source. */
 const HANDY: ReadonlySet<RecipeKind> = new Set(['no_bake_bar', 'baked_bar', 'bites', 'trail_mix', 'muffin']);

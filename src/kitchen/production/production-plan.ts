@@ -5,34 +5,31 @@ import type { Recipe } from '../../nutrition/recipe.ts';
 import { type ScaledRecipe, scaleRecipe } from '../../nutrition/scale/scale-recipe.ts';
 import { daysOf, HANDS_ON_MIN, type PrepDay, prepDay, useByOf } from '../games/prep/prep-day.ts';
 import { type CalendarDate, dateOf } from '../time/zone.ts';
+import { bringsOnlyApproved, cardsToPlan, reservations } from './cards.ts';
 import type { Eaters } from './eaters.ts';
 import { reluctanceOf } from './familiar.ts';
+import { type FromStock, type OnHand, onHandFor } from './on-hand.ts';
+import type { ProductionQuestion } from './question.ts';
 import { type Timeline, timelineOf, type WorkTimes } from './timeline.ts';
 
-export interface ProductionQuestion {
-  readonly book: Book;
-  readonly eaters: readonly Eaters[];
-  /** The day of the game, in the kitchen's zone. */
-  readonly date: CalendarDate;
-  /** Everything is set and cut by then, epoch milliseconds. */
-  readonly packAtMs: number;
-  readonly nowMs: number;
-  /** What somebody asked to be made; other recipes only for whom it cannot be made to suit. */
-  readonly recipeId?: string;
-  /** Recipes made here lately: familiar ones. */
-  readonly madeLately: ReadonlySet<string>;
-}
-
-/** One variant with how much of it is made, for whom and when. Instants are epoch milliseconds. */
+/** One variant with how much of it there is and is made, and for whom. */
 export interface PlannedVariant extends CoverVariant {
   readonly eaters: readonly Eaters[];
   readonly people: number;
   /** Pieces people get, and those pieces with the spares. */
   readonly needed: number;
   readonly wanted: number;
-  /** What is made: whole slabs, or whole batches of what has no pan. */
+  /** The same from earlier batches, in date on the day. */
+  readonly fromStock: readonly FromStock[];
+  /** What is made: whole slabs, or whole batches of what has no pan; 0 when stock is enough. */
   readonly made: number;
   readonly slabs: number;
+  /** Absent when nothing is made. */
+  readonly work?: VariantWork;
+}
+
+/** Making one variant. Instants are epoch milliseconds. */
+export interface VariantWork {
   readonly scaled: ScaledRecipe;
   readonly startMs: number;
   readonly mixedMs: number;
@@ -63,28 +60,18 @@ export interface ProductionPlan {
  */
 export async function productionPlan(question: ProductionQuestion): Promise<ProductionPlan> {
   const cover = await coverOf(question);
+  const { holdings, promised, date, packAtMs, book } = question;
+  const onHand = onHandFor({ holdings, promised, date, packAtMs, timeZone: book.settings.timeZone });
   const sized = shared(question, cover)
-    .map((variant) => sizedOf(question, variant))
+    .map((variant) => sizedOf(question, variant, onHand))
     .sort(mostRestrictedFirst);
   return timed(question, cover, sized);
-}
-
-/** Cards that can be made, set and still be in date; all of them where none can, so that the plan says what is wrong. */
-function cardsInTime({ book, date, packAtMs, nowMs }: ProductionQuestion): Recipe[] {
-  const cards = [...book.recipes.values()];
-  const inTime = cards.filter((card) => {
-    const day = prepDay(card, date, packAtMs, book.settings);
-    return day.useBy === undefined
-      ? day.latestStartMs > nowMs
-      : day.useBy >= date && day.latestStartMs > nowMs;
-  });
-  return inTime.length > 0 ? inTime : cards;
 }
 
 /** Variants of what was asked for; of the others only what feeds those whom it cannot be made to suit. */
 async function coverOf(question: ProductionQuestion): Promise<Cover> {
   const { book, eaters, recipeId } = question;
-  const cards = cardsInTime(question);
+  const cards = cardsToPlan(question);
   const asked = cards.filter(({ id }) => id === recipeId);
   const coverWith = (from: readonly Recipe[], profiles: readonly Eaters[]) =>
     coverProfiles({
@@ -94,6 +81,7 @@ async function coverOf(question: ProductionQuestion): Promise<Cover> {
       list: book.settings.allergenList,
       profiles,
       reluctance: reluctanceOf(question),
+      allows: (card, recipe) => bringsOnlyApproved(question, card, recipe),
     });
   const first = await coverWith(asked.length > 0 ? asked : cards, eaters);
   if (asked.length === 0 || first.unfed.length === 0) return first;
@@ -140,25 +128,24 @@ interface Sized extends Shared {
   readonly people: number;
   readonly needed: number;
   readonly wanted: number;
+  readonly fromStock: readonly FromStock[];
   readonly made: number;
   readonly slabs: number;
-  readonly scaled: ScaledRecipe;
+  readonly scaled?: ScaledRecipe;
 }
 
-function sizedOf({ book }: ProductionQuestion, variant: Shared): Sized {
+function sizedOf({ book }: ProductionQuestion, variant: Shared, onHand: OnHand): Sized {
   const { recipe, eaters } = variant;
   const needed = eaters.reduce((sum, { people, piecesEach }) => sum + people * piecesEach, 0);
   const wanted = Math.ceil(needed * (1 + book.settings.spareShare) - 1e-9);
-  const slabs = Math.ceil(wanted / recipe.yieldPieces);
+  const fromStock = onHand.take(variant, unionOf(eaters), wanted);
+  const missing = wanted - fromStock.reduce((sum, { pieces }) => sum + pieces, 0);
+  const slabs = Math.ceil(missing / recipe.yieldPieces);
   const made = slabs * recipe.yieldPieces;
-  const scaled = scaleRecipe(
-    recipe,
-    book.foods,
-    { kind: 'pieces', pieces: made },
-    { pans: book.settings.pans },
-  );
+  const target = { kind: 'pieces', pieces: made } as const;
+  const scaled = made > 0 ? scaleRecipe(recipe, book.foods, target, { pans: book.settings.pans }) : undefined;
   const people = eaters.reduce((sum, each) => sum + each.people, 0);
-  return { ...variant, people, needed, wanted, made, slabs, scaled };
+  return { ...variant, people, needed, wanted, fromStock, made, slabs, ...(scaled ? { scaled } : {}) };
 }
 
 /** What has to be kept free of most is made on the cleanest bench. */
@@ -173,19 +160,20 @@ function mostRestrictedFirst(a: Sized, b: Sized): number {
 function timed(question: ProductionQuestion, cover: Cover, sized: readonly Sized[]): ProductionPlan {
   const { book, eaters, nowMs } = question;
   const room = roomFor(book);
+  const toMake = sized.filter(({ made }) => made > 0);
   const timeline = timelineOf(
-    sized.map(({ recipe, scaled }) => ({
-      mixes: scaled.mixes.count,
-      pans: recipe.storage === 'room' ? 0 : (scaled.slabs?.pans ?? 0),
+    toMake.map(({ recipe, scaled }) => ({
+      mixes: scaled?.mixes.count ?? 0,
+      pans: recipe.storage === 'room' ? 0 : (scaled?.slabs?.pans ?? 0),
       setMin: recipe.set?.leastMin ?? 0,
     })),
     room,
   );
-  const day = dayFor(question, sized, timeline);
+  const day = dayFor(question, toMake, timeline);
   const startMs = nowMs > day.prepAtMs && nowMs <= day.latestStartMs ? nowMs : day.prepAtMs;
   return {
     people: eaters.reduce((sum, { people }) => sum + people, 0),
-    variants: sized.map((each, at) => plannedOf(each, timeline.works[at], startMs, book)),
+    variants: sized.map((each) => plannedOf(each, timeline.works[toMake.indexOf(each)], startMs, book)),
     unfed: cover.unfed.flatMap((at) => eaters[at] ?? []),
     unchecked: cover.unchecked.flatMap((at) => eaters[at] ?? []),
     isFewest: cover.isFewest,
@@ -193,7 +181,7 @@ function timed(question: ProductionQuestion, cover: Cover, sized: readonly Sized
     latestStartMs: day.latestStartMs,
     timeline,
     ...(room === undefined ? {} : { room }),
-    conflicts: day.conflicts,
+    conflicts: [...toMake.flatMap(({ recipe }) => reservations(question, recipe)), ...day.conflicts],
   };
 }
 
@@ -211,22 +199,25 @@ function dayFor(
   return prepDay(asOne, date, packAtMs, book.settings);
 }
 
-function plannedOf(sized: Sized, times: WorkTimes | undefined, startMs: number, book: Book): PlannedVariant {
+function plannedOf(
+  { scaled, ...variant }: Sized,
+  times: WorkTimes | undefined,
+  startMs: number,
+  { settings }: Book,
+): PlannedVariant {
+  if (!scaled || !times) return variant;
   const at = (min: number) => startMs + min * 60_000;
-  const { startMin, mixedMin, setMin, waited } = times ?? {
-    startMin: 0,
-    mixedMin: 0,
-    setMin: 0,
-    waited: false,
-  };
-  const useBy = useByOf(sized.recipe, book.settings, dateOf(at(startMin), book.settings.timeZone));
+  const useBy = useByOf(variant.recipe, settings, dateOf(at(times.startMin), settings.timeZone));
   return {
-    ...sized,
-    startMs: at(startMin),
-    mixedMs: at(mixedMin),
-    setMs: at(setMin),
-    waitedForRoom: waited,
-    ...(useBy === undefined ? {} : { useBy }),
+    ...variant,
+    work: {
+      scaled,
+      startMs: at(times.startMin),
+      mixedMs: at(times.mixedMin),
+      setMs: at(times.setMin),
+      waitedForRoom: times.waited,
+      ...(useBy === undefined ? {} : { useBy }),
+    },
   };
 }
 

@@ -19,6 +19,8 @@ export interface VariantBook {
   readonly foods: ReadonlyMap<string, Food>;
   readonly recipes: ReadonlyMap<string, Recipe>;
   readonly list: AllergenList;
+  /** Whether a swapped card may be made here at all. */
+  readonly allows?: (card: Recipe, recipe: Recipe) => boolean;
 }
 
 export type VariantFinder = (card: Recipe, profile: Profile) => Variant | undefined;
@@ -38,7 +40,7 @@ export function variantFinder(book: VariantBook): VariantFinder {
 function variantFor(
   card: Recipe,
   profile: Profile,
-  { foods, recipes, list }: VariantBook,
+  { foods, recipes, list, allows = () => true }: VariantBook,
 ): Variant | undefined {
   if (suits(card, foods, profile)) return asOnCard(card);
   const without = recipeFoods(card, foods).filter((food) =>
@@ -46,6 +48,6 @@ function variantFor(
   );
   const { offers } = findSwaps({ recipe: card, foods, recipes, needs: profile.avoid, list, without });
   // The engine judged its offers; what it knows nothing of, foods avoided by name, is judged here with all the rest.
-  const offer = offers.find(({ recipe }) => suits(recipe, foods, profile));
+  const offer = offers.find(({ recipe }) => suits(recipe, foods, profile) && allows(card, recipe));
   return offer && { card, recipe: offer.recipe, swaps: offer.swaps };
 }

@@ -1,16 +1,16 @@
 import { type ProductionPlan, productionPlan } from '../../../kitchen/production/production-plan.ts';
-import { addDays, dateOf } from '../../../kitchen/time/zone.ts';
+import { addDays } from '../../../kitchen/time/zone.ts';
 import type { Asked, Command } from '../../command.ts';
 import { todayOf } from '../../games/when.ts';
 import { ifKept } from '../../if-kept.ts';
 import { planHead } from './head.ts';
+import { kept } from './kept.ts';
 import { type Occasion, occasionMeant } from './occasion.ts';
 import { planAnswer } from './plan-answer.ts';
 import { type WhoEats, whoEats } from './who-eats.ts';
 
-/** How far ahead games are looked for, and how long what was made here stays familiar, in days. */
+/** How far ahead games are looked for, in days. */
 const AHEAD_DAYS = 400;
-const LATELY_DAYS = 60;
 
 /** "plan Saturday 44 travelling 5 nut free 2 coeliac": counts only, nobody's code. */
 export const plan: Command = {
@@ -43,15 +43,8 @@ export async function planned(asked: Asked): Promise<Planned> {
     date: occasion.date,
     packAtMs: occasion.packAtMs,
     nowMs: request.nowMs,
-    madeLately: await madeLately(asked),
+    ...(await kept(asked, occasion, games ?? [])),
     ...(recipeId === undefined ? {} : { recipeId }),
   });
   return { occasion, who, made };
-}
-
-async function madeLately({ kitchen, request }: Asked): Promise<ReadonlySet<string>> {
-  const { timeZone } = kitchen.book.settings;
-  const holdings = await ifKept(() => kitchen.ledgers(request.asker.workspace).holdings());
-  const since = addDays(dateOf(request.nowMs, timeZone), -LATELY_DAYS);
-  return new Set((holdings ?? []).flatMap(({ batch }) => (batch.madeDate >= since ? [batch.recipeId] : [])));
 }

@@ -8,7 +8,8 @@ import { swapsText } from './variant-words.ts';
 
 /** What goes on the wrapping of a variant, one line each; the day it is made is written by hand. */
 export function labelOf(variant: PlannedVariant, book: Book): string[] {
-  const { recipe, swaps, eaters, useBy } = variant;
+  const { recipe, swaps, eaters } = variant;
+  const useBy = variant.work?.useBy;
   const avoided = unionOf(eaters);
   const isForNeeds = avoided.avoid.length + avoided.foods.length > 0;
   return [

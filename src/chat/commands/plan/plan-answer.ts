@@ -1,7 +1,7 @@
 import { sayGame } from '../../../kitchen/games/say-game.ts';
 import type { Eaters } from '../../../kitchen/production/eaters.ts';
+import type { FromStock } from '../../../kitchen/production/on-hand.ts';
 import type { PlannedVariant, ProductionPlan } from '../../../kitchen/production/production-plan.ts';
-import { CLEAN_MIN } from '../../../kitchen/production/timeline.ts';
 import { sayDate, sayInstant } from '../../../kitchen/time/zone.ts';
 import type { Answer, Section } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
@@ -10,8 +10,10 @@ import { labelFile } from '../../stock/label.ts';
 import { lineText } from '../swap/offer-text.ts';
 import { labelOf } from './labels.ts';
 import type { Occasion } from './occasion.ts';
-import { eatersText, swapsText, variantNames } from './variant-words.ts';
+import { dataOf } from './plan-data.ts';
+import { eatersText, variantNames } from './variant-words.ts';
 import type { WhoEats } from './who-eats.ts';
+import { workSteps } from './work-steps.ts';
 
 /** What is practice and what is law about working with allergens, and what a sanitizer cannot do. */
 const PRACTICE =
@@ -22,7 +24,9 @@ export function planAnswer(asked: Asked, occasion: Occasion, who: WhoEats, plan:
   const { book } = asked.kitchen;
   const { variants } = plan;
   const names = variantNames(variants);
-  const labels = variants.map((variant) => labelOf(variant, book));
+  const labels = variants.flatMap((variant, at) =>
+    variant.made > 0 ? [{ name: names[at], lines: labelOf(variant, book) }] : [],
+  );
   const needs = who.eaters.flatMap(({ avoid }) => avoid);
   return {
     title: titleOf(occasion, plan),
@@ -30,6 +34,12 @@ export function planAnswer(asked: Asked, occasion: Occasion, who: WhoEats, plan:
       ...notFed(plan),
       ...listOf('Before anything is made', [...who.warnings, ...plan.conflicts, ...lateness(asked, plan)]),
       ...makeTable(plan, names),
+      ...listOf(
+        'From stock',
+        variants.flatMap(({ fromStock }, at) =>
+          fromStock.length > 0 ? [`${names[at]}: ${stockText(fromStock)}`] : [],
+        ),
+      ),
       ...variants.flatMap(({ swaps }, at) =>
         listOf(`Swaps in ${names[at]}, for a recipe as on the card`, swaps.map(lineText)),
       ),
@@ -41,12 +51,14 @@ export function planAnswer(asked: Asked, occasion: Occasion, who: WhoEats, plan:
       ),
       ...workSteps(asked, occasion, plan, names),
       ...(variants.length > 0 ? [{ kind: 'text', text: PRACTICE } as const] : []),
-      ...labels.map((lines, at): Section => ({ kind: 'list', heading: `Label: ${names[at]}`, items: lines })),
+      ...labels.map(
+        ({ name, lines }): Section => ({ kind: 'list', heading: `Label: ${name}`, items: lines }),
+      ),
       ...listOf('Taken for granted', [
         ...(occasion.game ? [sayGame(occasion.game)] : []),
         ...who.assumed,
         ...(plan.isFewest ? [] : ['So many kinds of needs came together that fewer variants may be enough.']),
-        'What is in stock is not taken off.',
+        ...stockNotes(plan),
       ]),
     ],
     cautions: [
@@ -54,25 +66,57 @@ export function planAnswer(asked: Asked, occasion: Occasion, who: WhoEats, plan:
       CROSS_CONTACT,
       ...(isAllergy(needs) ? [reactionCaution(book.settings)] : []),
     ],
-    next: variants.slice(0, 2).map(({ made, card }) => {
-      const says = `${made} ${card.title}`;
-      return { label: says, says };
-    }),
-    ...(labels.length > 0 ? { attachments: [labelFile(`plan-${occasion.date}`, labels)] } : {}),
+    next: variants
+      .filter(({ made }) => made > 0)
+      .slice(0, 2)
+      .map(({ made, card }) => {
+        const says = `${made} ${card.title}`;
+        return { label: says, says };
+      }),
+    ...(labels.length > 0
+      ? {
+          attachments: [
+            labelFile(
+              `plan-${occasion.date}`,
+              labels.map(({ lines }) => lines),
+            ),
+          ],
+        }
+      : {}),
     audience: 'channel',
     data: dataOf(occasion, plan, who),
   };
 }
+
+const piecesIn = (held: readonly FromStock[]): number => held.reduce((sum, { pieces }) => sum + pieces, 0);
+
+const stockText = (held: readonly FromStock[]): string =>
+  held
+    .map(
+      ({ code, pieces, useBy }) =>
+        `${pieces} of ${code}${useBy === undefined ? '' : `, use by ${sayDate(useBy)}`}`,
+    )
+    .join('; ');
+
+/** What counts as stock, where some was taken off. */
+const stockNotes = ({ variants }: ProductionPlan): string[] =>
+  variants.some(({ fromStock }) => fromStock.length > 0)
+    ? [
+        'Stock counts where it was made from the same foods, is in date and set, and is not needed by an earlier game. Look at its labels when it is packed.',
+      ]
+    : [];
 
 const count = (groups: readonly Eaters[]): number => groups.reduce((sum, { people }) => sum + people, 0);
 
 function titleOf({ date }: Occasion, plan: ProductionPlan): string {
   const lost = count([...plan.unfed, ...plan.unchecked]);
   const made = plan.variants.reduce((sum, each) => sum + each.made, 0);
+  const held = plan.variants.reduce((sum, { fromStock }) => sum + piecesIn(fromStock), 0);
   const variants = `${plan.variants.length} ${plan.variants.length === 1 ? 'variant' : 'variants'}`;
-  const rest = `${sayDate(date)}, ${plan.people - lost} of ${plan.people} people: ${variants}, ${made} pieces.`;
+  const pieces = held === 0 ? `${made} pieces` : `${made} pieces to make, ${held} from stock`;
+  const rest = `${sayDate(date)}, ${plan.people - lost} of ${plan.people} people: ${variants}, ${pieces}.`;
   if (lost > 0) return `NOT FED: ${lost} of ${plan.people}. Nothing here can be planned for them. ${rest}`;
-  return `${sayDate(date)}, ${plan.people} people: ${variants}, ${made} pieces.`;
+  return `${sayDate(date)}, ${plan.people} people: ${variants}, ${pieces}.`;
 }
 
 const notFed = ({ unfed, unchecked }: ProductionPlan): Section[] =>
@@ -82,7 +126,7 @@ const notFed = ({ unfed, unchecked }: ProductionPlan): Section[] =>
   ]);
 
 function lateness({ request, kitchen }: Asked, plan: ProductionPlan): string[] {
-  if (plan.variants.length === 0) return [];
+  if (plan.variants.every(({ made }) => made === 0)) return [];
   const latest = sayInstant(plan.latestStartMs, kitchen.book.settings.timeZone);
   return request.nowMs > plan.latestStartMs
     ? [`Too late to be set by packing: the work had to start by ${latest}.`]
@@ -91,8 +135,12 @@ function lateness({ request, kitchen }: Asked, plan: ProductionPlan): string[] {
 
 function makeTable({ variants }: ProductionPlan, names: readonly string[]): Section[] {
   if (variants.length === 0) return [];
+  const held = variants.map(({ fromStock }) => piecesIn(fromStock));
+  const hasStock = held.some((pieces) => pieces > 0);
   const whole = ({ recipe, slabs }: PlannedVariant) =>
-    `${slabs} ${recipe.pan ? (slabs === 1 ? 'slab' : 'slabs') : slabs === 1 ? 'batch' : 'batches'} of ${recipe.yieldPieces}`;
+    slabs === 0
+      ? 'from stock'
+      : `${slabs} ${recipe.pan ? (slabs === 1 ? 'slab' : 'slabs') : slabs === 1 ? 'batch' : 'batches'} of ${recipe.yieldPieces}`;
   return [
     {
       kind: 'table',
@@ -101,6 +149,7 @@ function makeTable({ variants }: ProductionPlan, names: readonly string[]): Sect
         { name: 'What', align: 'left' },
         { name: 'People', align: 'right' },
         { name: 'Pieces + spare', align: 'right' },
+        ...(hasStock ? [{ name: 'In stock', align: 'right' } as const] : []),
         { name: 'Make', align: 'right' },
         { name: 'As', align: 'left' },
         { name: 'Mixes', align: 'right' },
@@ -109,86 +158,13 @@ function makeTable({ variants }: ProductionPlan, names: readonly string[]): Sect
         names[at] ?? '',
         String(each.people),
         `${each.needed} + ${each.wanted - each.needed}`,
+        ...(hasStock ? [String(held[at] ?? 0)] : []),
         String(each.made),
         whole(each),
-        String(each.scaled.mixes.count),
+        String(each.work?.scaled.mixes.count ?? 0),
       ]),
     },
   ];
-}
-
-function workSteps(
-  asked: Asked,
-  occasion: Occasion,
-  plan: ProductionPlan,
-  names: readonly string[],
-): Section[] {
-  const { timeZone } = asked.kitchen.book.settings;
-  const at = (ms: number) => sayInstant(ms, timeZone);
-  if (plan.variants.length === 0) return [];
-  const steps = plan.variants.flatMap((each, place) => [
-    place === 0
-      ? `${at(each.startMs)}: bench, bowls and tools washed, rinsed and sanitized; tools and labels set apart for ${names[place]}.`
-      : `${at(each.startMs - CLEAN_MIN * 60_000)}: full clean (${CLEAN_MIN} min), other tools, other labels.`,
-    `${at(each.startMs)}: ${names[place]}, ${each.scaled.mixes.count === 1 ? 'one mix' : `${each.scaled.mixes.count} mixes`}; wrapped or covered and labeled before the next.`,
-    ...(each.recipe.set
-      ? [
-          `${at(each.setMs)}: set at the earliest (${each.recipe.set.leastMin} min, ${each.recipe.set.betterMin} is better); cut, wrap, label.${each.waitedForRoom ? ' It waits for room in the refrigerator.' : ''}`,
-        ]
-      : []),
-  ]);
-  const room =
-    plan.room === undefined
-      ? 'How many pans the refrigerators take is not set ("pans" in kitchen.yaml), so room was not checked.'
-      : `Refrigerators: ${plan.timeline.mostPans} pans at once, ${plan.room} find room.${plan.timeline.mostPans > plan.room ? ' One mix alone needs more room than there is.' : ''}`;
-  return [
-    {
-      kind: 'steps',
-      heading: 'Order of work',
-      items: [
-        ...steps,
-        `${at(occasion.packAtMs)}: pack (${occasion.packReason}). Needs in their own closed, labeled bags.`,
-      ],
-    },
-    { kind: 'text', text: `Start by ${at(plan.latestStartMs)} at the latest. ${room}` },
-  ];
-}
-
-function dataOf(occasion: Occasion, plan: ProductionPlan, who: WhoEats): Record<string, unknown> {
-  const groups = (eaters: readonly Eaters[]) =>
-    eaters.map(({ avoid, foods, people }) => ({ avoid, foods, people }));
-  return {
-    date: occasion.date,
-    game: occasion.game?.id ?? null,
-    people: plan.people,
-    unfed: groups(plan.unfed),
-    unchecked: groups(plan.unchecked),
-    isFewest: plan.isFewest,
-    variants: plan.variants.map((each) => ({
-      recipe: each.card.id,
-      swaps: each.swaps.map(({ from, to, massAfterG }) => ({
-        from: from.id,
-        to: to?.id ?? null,
-        massAfterG,
-      })),
-      variant: swapsText(each),
-      people: each.people,
-      serves: groups(each.eaters),
-      needed: each.needed,
-      wanted: each.wanted,
-      made: each.made,
-      slabs: each.slabs,
-      mixes: each.scaled.mixes.count,
-      startMs: each.startMs,
-      setMs: each.setMs,
-      useBy: each.useBy ?? null,
-    })),
-    startMs: plan.startMs,
-    latestStartMs: plan.latestStartMs,
-    packAtMs: occasion.packAtMs,
-    warnings: who.warnings,
-    conflicts: plan.conflicts,
-  };
 }
 
 const listOf = (heading: string, items: readonly string[]): Section[] =>

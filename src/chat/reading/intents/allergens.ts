@@ -2,7 +2,8 @@ import type { Slots } from '../../slots.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { all, first } from '../slots/find.ts';
-import { ingredient, needsOf, recipe } from '../slots/names.ts';
+import { labeledProduct } from '../slots/label-told.ts';
+import { ingredient, nameOf, needsOf, recipe } from '../slots/names.ts';
 import { when } from '../slots/when.ts';
 
 /** What came is not what was read about. */
@@ -108,9 +109,8 @@ export const allergens: IntentReader = {
     [/ (?:R|P) .*(?:im|i am|has|have) (?:[a-z]+ )?A /, 7],
   ],
   slots: (lexed) => ({
-    ...avoided(lexed),
+    ...subject(lexed),
     ...recipe(lexed),
-    ...(onlyNeeds(lexed) ? {} : ingredient(lexed)),
     ...scope(lexed),
     ...when(lexed),
     ...(/ (?:traces?|may contain|cross contact|cross contamination|shared|facility|contamination) /.test(
@@ -128,6 +128,18 @@ export const allergens: IntentReader = {
       : {}),
   }),
 };
+
+/** What is avoided, and the food it is about; of a label that is told of, the product and what is on it. */
+function subject(lexed: Lexed): Slots {
+  if (!CHECKED.test(lexed.shape) && !CHANGED.test(lexed.shape))
+    return { ...avoided(lexed), ...(onlyNeeds(lexed) ? {} : ingredient(lexed)) };
+  const product = labeledProduct(lexed);
+  const onIt = needsOf(lexed.seen.filter((atom) => atom !== product && /^[AVF]$/.test(atom.sym)));
+  return {
+    ...(onIt.length > 0 ? { avoid: onIt } : {}),
+    ...(product ? { ingredient: nameOf(product) } : ingredient(lexed)),
+  };
+}
 
 /** Every need and allergen named; a food that is an allergen counts when it is asked for in something. */
 function avoided(lexed: Lexed): Slots {
