@@ -68,14 +68,17 @@ function tripFor(asked: Asked, batches: readonly Batch[]): Trip {
 async function planTrip(asked: Asked): Promise<Trip> {
   const { occasion, who, made } = await planned(asked);
   const lost = [...made.unfed, ...made.unchecked].reduce((sum, { people }) => sum + people, 0);
+  const toMake = made.variants.filter(({ made: pieces }) => pieces > 0);
+  const held = made.variants.flatMap(({ fromStock }) => fromStock.map(({ pieces }) => pieces));
+  const inStock = held.reduce((sum, pieces) => sum + pieces, 0);
   return {
-    batches: made.variants.map(({ recipe, made: pieces, scaled }) => ({
+    batches: toMake.map(({ recipe, made: pieces }) => ({
       recipe: recipe as Recipe,
       pieces,
-      amounts: batchOf(asked, recipe, { quantity: scaled.pieces, unit: recipe.pieceUnit }).amounts,
+      amounts: batchOf(asked, recipe, { quantity: pieces, unit: recipe.pieceUnit }).amounts,
     })),
     name: `the plan of ${sayDate(occasion.date)}, ${made.people} people`,
-    lines: made.variants.map((variant) => {
+    lines: toMake.map((variant) => {
       const swaps = variant.swaps.length > 0 ? ` (${swapsText(variant)})` : '';
       return `${batchName({ ...variant, pieces: variant.made, amounts: [] })}${swaps} for ${variant.people} people`;
     }),
@@ -83,7 +86,7 @@ async function planTrip(asked: Asked): Promise<Trip> {
       ...(lost > 0 ? [`NOT FED by this plan: ${lost} people. Ask the dietitian what they get.`] : []),
       ...who.warnings,
       ...who.assumed,
-      'Stock of made pieces is not taken off a plan.',
+      ...(inStock > 0 ? [`${inStock} pieces come from stock; nothing is bought for them.`] : []),
     ],
     date: occasion.date,
   };
