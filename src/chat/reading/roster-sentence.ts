@@ -13,7 +13,10 @@ const FORGET = 'forget|delete|remove|erase|clear';
 const SHOW = "show|list|see|tell me|what are|what're|whats|what's|give me";
 
 const of = (pattern: string): RegExp =>
-  new RegExp(`^(?:please |can you |could you )?${pattern}\\s*[?.!]*$`, 'i');
+  new RegExp(
+    `^(?:please |can you |could you )?${pattern}(?:,? (?:please|pls|thanks|thank you|thx))?\\s*[?.!]*$`,
+    'i',
+  );
 
 const FORGET_MINE = of(`(?:${FORGET}) (?:all )?(?:of )?my ${NEEDS}`);
 const FORGET_OF = of(`(?:${FORGET}) (?:the )?(?:${NEEDS} (?:of|for) ${CODE}|${CODE}(?:'s)? ${NEEDS})`);
