@@ -45,3 +45,6 @@ export function pantryWords(massG: number): string {
   const tenths = Math.round(count * 10) / 10;
   return `${tenths >= 1000 ? grouped(Math.round(tenths)) : tenths} ${unit} (${grouped(Math.round(massG))} g)`;
 }
+
+/** Grams for machines, to the tenth. */
+export const tenth = (massG: number): number => Math.round(massG * 10) / 10;

@@ -11,8 +11,7 @@ import { findFood } from '../find-food.ts';
 import { slotNumber, slotText } from '../slot-number.ts';
 import { deskOf, doingOf } from '../stock/desk.ts';
 import { whenDone } from '../stock/when.ts';
-import { boughtMass, pantryWords } from './amount.ts';
-import { tenth } from './received.ts';
+import { boughtMass, pantryWords, tenth } from './amount.ts';
 
 /** "counted 12 lb oats": the shelf is put right. */
 export async function foodCounted(asked: Asked): Promise<Answer> {

@@ -3,9 +3,8 @@ import type { Answer } from '../answer.ts';
 import type { Asked } from '../command.ts';
 import { findFood } from '../find-food.ts';
 import { deskOf } from '../stock/desk.ts';
-import { pantryWords } from './amount.ts';
+import { pantryWords, tenth } from './amount.ts';
 import { forKitchen } from './for-kitchen.ts';
-import { tenth } from './received.ts';
 
 /** "how much oats left": one food by lots. */
 export async function foodOnHand(asked: Asked): Promise<Answer> {

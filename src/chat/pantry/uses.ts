@@ -1,8 +1,7 @@
 import type { PantryUse } from '../../kitchen/pantry/uses.ts';
 import type { Answer } from '../answer.ts';
 import type { Asked } from '../command.ts';
-import { pantryWords } from './amount.ts';
-import { tenth } from './received.ts';
+import { pantryWords, tenth } from './amount.ts';
 
 /** The answer to a batch with what it took from the pantry; more than was on record is told. */
 export function withUses(asked: Asked, answer: Answer, uses: readonly PantryUse[]): Answer {

@@ -47,9 +47,21 @@ export const recordCleared = (desk: Desk, told: Doing) =>
   change(desk, told, (standing) => standing.map((item) => takenOff(item, undefined)));
 
 /** What a delivery takes off the list: all of a food nobody named an amount of, else as much as came. */
-export async function boughtNotes(ledger: LedgerWriter, foodId: string, massG: number): Promise<ListNote[]> {
-  const standing = listNow(await ledger.listNotes());
-  return standing.filter((item) => item.foodId === foodId).map((item) => takenOff(item, massG));
+export async function boughtNotes(
+  ledger: LedgerWriter,
+  came: readonly { readonly foodId: string; readonly massG: number }[],
+): Promise<ListNote[]> {
+  return listNow(await ledger.listNotes()).flatMap((item) => {
+    const own = came.filter(({ foodId }) => foodId === item.foodId);
+    return own.length > 0
+      ? [
+          takenOff(
+            item,
+            own.reduce((sum, { massG }) => sum + massG, 0),
+          ),
+        ]
+      : [];
+  });
 }
 
 /** A gram more or less is how scales differ. */

@@ -1,13 +1,13 @@
 import { labelStandings } from '../../../kitchen/pantry/book-as-told.ts';
 import type { LabelNote, LabelState } from '../../../kitchen/pantry/pantry.ts';
 import { recordLabels } from '../../../kitchen/pantry/record-pantry.ts';
-import { type AllergenMark, US_MAJOR_ALLERGENS } from '../../../nutrition/allergens.ts';
 import type { Food } from '../../../nutrition/food.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Answer } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
-import { allergenName, listed, needsOf, reactionCaution } from '../../need-words.ts';
+import { listed, reactionCaution } from '../../need-words.ts';
 import { alike, readTogether } from '../../pantry/alike.ts';
+import { marksOf, marksText } from '../../pantry/label-marks.ts';
 import { KITCHEN_ROLES } from '../../roles.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 
@@ -45,19 +45,14 @@ export async function labelTold(asked: Asked, food: Food): Promise<Answer> {
 
 /** @throws Problem `needs_more` when a label that is as before is said to name something new. */
 function marksSaid({ slots, request }: Asked): Pick<LabelNote, 'contains' | 'advisory'> {
-  const needs: readonly string[] =
-    NAMES.test(request.text) && !ASKS.test(request.text) ? needsOf(slots.avoid) : [];
-  const named = US_MAJOR_ALLERGENS.filter(
-    (allergen) => needs.includes(allergen) || (allergen === 'wheat' && needs.includes('gluten')),
-  );
-  if (named.length > 0 && slots.checked_label !== undefined && AS_BEFORE.test(request.text)) {
+  const marks = NAMES.test(request.text) && !ASKS.test(request.text) ? marksOf(slots.avoid) : [];
+  if (marks.length > 0 && slots.checked_label !== undefined && AS_BEFORE.test(request.text)) {
     throw new Problem(
       'needs_more',
       'As before, or with something new?',
       'Write only what is new on the label, or only "same as before".',
     );
   }
-  const marks = named.map((allergen): AllergenMark => ({ allergen }));
   return slots.may_contain === true ? { contains: [], advisory: marks } : { contains: marks, advisory: [] };
 }
 
@@ -72,7 +67,7 @@ function answerOf({ kitchen }: Asked, foods: readonly Food[], { state, again, to
   const ids = new Set(foods.map(({ id }) => id));
   const name = listed(foods.map((food) => food.name));
   const usedIn = [...recipes.values()].filter((r) => r.lines.some(({ foodId }) => ids.has(foodId)));
-  const said = [...wordsFor('contains', told.contains), ...wordsFor('may contain', told.advisory)].join('; ');
+  const said = marksText(told.contains, told.advisory);
   const isOpen = state === 'changed';
   const beyond = said === '' ? '' : ` (beyond the card: ${said})`;
   return {
@@ -102,8 +97,3 @@ function answerOf({ kitchen }: Asked, foods: readonly Food[], { state, again, to
     data: { foods: [...ids], state, logged: !again, ...told, usedIn: usedIn.map(({ id }) => id) },
   };
 }
-
-const wordsFor = (verb: string, marks: readonly AllergenMark[]): string[] =>
-  marks.length > 0
-    ? [`${verb} ${listed([...new Set(marks.map(({ allergen }) => allergenName(allergen)))])}`]
-    : [];

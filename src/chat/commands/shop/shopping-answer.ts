@@ -7,8 +7,7 @@ import type { Asked } from '../../command.ts';
 import { ifKept } from '../../if-kept.ts';
 import { atLeast, dollars, namesOf, unpricedLine } from '../../money.ts';
 import { listed } from '../../need-words.ts';
-import { pantryWords } from '../../pantry/amount.ts';
-import { tenth } from '../../pantry/received.ts';
+import { pantryWords, tenth } from '../../pantry/amount.ts';
 import { deskOf } from '../../stock/desk.ts';
 import { clockText } from '../../stock/words.ts';
 
@@ -52,7 +51,7 @@ export async function shoppingAnswer(asked: Asked, told: ShoppingTold): Promise<
         ? [{ kind: 'text' as const, text: MEASURED }]
         : []),
     ],
-    cautions: cautionsOf(buying, shelf),
+    cautions: cautionsOf(shopping.lines, shelf),
     next: told.next,
     audience: told.isPersonal ? 'asker' : 'channel',
     data: { ...dataOf(shopping), ...budget.data, ...told.data },
@@ -152,15 +151,15 @@ function notKnown({ lines }: Shopping): Section[] {
   ];
 }
 
-function cautionsOf(buying: readonly ShoppingLine[], shelf: Shelf): string[] {
-  const changed = buying.filter(({ food }) => shelf.uncheckedLabels.has(food.id)).map(({ food }) => food);
+function cautionsOf(lines: readonly ShoppingLine[], shelf: Shelf): string[] {
+  const changed = lines.filter(({ food }) => shelf.uncheckedLabels.has(food.id)).map(({ food }) => food);
   return [
     ...(changed.length > 0
       ? [
           `The label of ${listed(namesOf(changed))} changed and nobody has checked it: what uses it cannot be logged as made until staff have.`,
         ]
       : []),
-    ...(buying.length > 0
+    ...(lines.some(isWanted)
       ? [
           'Another brand or maker: read its label before it is used, "may contain" too; allergens go by the package.',
         ]

@@ -3,6 +3,7 @@ import { stockView } from '../../../kitchen/stock/view.ts';
 import type { Answer } from '../../answer.ts';
 import type { Asked, Command } from '../../command.ts';
 import { needsOf } from '../../need-words.ts';
+import { withAmount } from '../../pantry/how-much.ts';
 import { received } from '../../pantry/received.ts';
 import { foodOnHand, shelf } from '../../pantry/shelf.ts';
 import { deskOf } from '../../stock/desk.ts';
@@ -19,7 +20,9 @@ import { weekAnswer } from './week.ts';
 /** What is there, until when, and what to do about it. */
 export const stock: Command = {
   ...stockHead,
-  async answers(asked) {
+  async answers(said) {
+    const asked = withAmount(said);
+    if (asked.slots.action === 'received') return received(asked);
     const answer = await answerOf(asked);
     const { slots, conversation } = asked;
     const recipeId = typeof slots.recipe === 'string' ? { recipeId: slots.recipe } : {};
@@ -30,7 +33,6 @@ export const stock: Command = {
 async function answerOf(asked: Asked): Promise<Answer> {
   const { slots, kitchen, request } = asked;
   const desk = deskOf(asked);
-  if (slots.action === 'received') return received(asked);
   if (slots.ingredient !== undefined && slots.recipe === undefined) return foodOnHand(asked);
   if (slots.location === 'pantry' && slots.recipe === undefined) return shelf(asked);
   if (slots.ask === 'week') return weekAnswer(asked, desk);

@@ -1,18 +1,18 @@
 import type { Slots } from '../../slots.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
-import { find, first } from '../slots/find.ts';
+import { first } from '../slots/find.ts';
 import { avoid, batch, ingredient, location, recipe } from '../slots/names.ts';
-import { amount, bareUnit, numberOf, quantity } from '../slots/numbers.ts';
+import { amount, bareUnit, quantity } from '../slots/numbers.ts';
 import { madeWhen, when } from '../slots/when.ts';
+import { DELIVERY, delivery, isDelivery } from './delivery.ts';
 
 /** What was made, served and wasted in a week. */
 const WEEK =
   / (?:week|weekly|W) (?:summary|report|recap|review) | (?:summary|report|recap) (?:of |for )?(?:[a-z]+ )?(?:week|W) | what (?:[a-z]+ )*(?:happened|wasted?|tossed|made|make|served?) (?:[a-z]+ )*W /;
 
-/** "received 4 jars peanut butter at 6.99 each", "50 lb oats came in". */
-const RECEIVED =
-  / (?:received|got|bought|restocked|delivered) (?:[a-z]+ ){0,2}(?:Q|N) (?:[a-z]+ ){0,2}(?:F|Y) |^ (?:Q|N) (?:of )?(?:F|Y) (?:was |were |got )?(?:received|delivered|came in|arrived) /;
+/** The answer to "how much came?". */
+const ONLY_AMOUNT = /^ (?:about |around |it was |just |only )*Q (?:of it |of them )?$/;
 /** "how much oats left": a food, not a dish. */
 const FOOD_LEFT = / how much (?:[a-z]+ )*F (?:[a-zL]+ )*(?:left|have|hand|L|remaining|there) /;
 
@@ -68,7 +68,7 @@ export const stock: IntentReader = {
     'came',
   ],
   rules: [
-    [RECEIVED, 9.4],
+    ...DELIVERY.map((pattern): [RegExp, number] => [pattern, 9.4]),
     [FOOD_LEFT, 8.5],
     [/^ (?:the )?L \?? ?$/, 6],
     [
@@ -126,7 +126,8 @@ export const stock: IntentReader = {
     [/ do we have (?:[a-z]+ )*(?:left|available|on hand) /, 7],
   ],
   slots(lexed) {
-    if (RECEIVED.test(lexed.shape)) return received(lexed);
+    if (isDelivery(lexed)) return delivery(lexed);
+    if (ONLY_AMOUNT.test(lexed.shape)) return amount(lexed);
     if (FOOD_LEFT.test(lexed.shape) && !lexed.syms.has('R'))
       return { ...ingredient(lexed), ...location(lexed) };
     const asked = ask(lexed);
@@ -146,23 +147,6 @@ export const stock: IntentReader = {
     };
   },
 };
-
-/** What came, how much, of which lot, and what was paid for each or for all of it. */
-function received(lexed: Lexed): Slots {
-  const paid = first(lexed, 'C') ?? find(lexed, / (?:at|for|cost) N /)?.at(-1);
-  const lot = first(lexed, 'D');
-  const counted = amount(lexed).amount === undefined ? quantity(lexed).quantity : undefined;
-  return {
-    action: 'received',
-    ...ingredient(lexed),
-    ...amount(lexed),
-    ...(counted === undefined ? {} : { amount: counted }),
-    ...(lot ? { lot: lot.text } : {}),
-    ...(paid ? { price: numberOf(paid) } : {}),
-    ...(paid && / (?:each|per|apiece|a piece) /.test(lexed.shape) ? { per: 'each' } : {}),
-    ...when(lexed),
-  };
-}
 
 function filter({ shape }: Lexed): Slots {
   if (/ (?:expired|past date|out of date|too old|thrown|throw|toss|tossed|discard|discarded) /.test(shape))
