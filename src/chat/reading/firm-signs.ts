@@ -1,5 +1,6 @@
 import type { Intent } from '../slots.ts';
 import { byShape } from './by-shape.ts';
+import { isDelivery } from './intents/delivery.ts';
 
 /** Sentences that tell what happened, in whatever order: a wrong entry in the ledger is worse than a question. */
 const HAPPENED: readonly (readonly [intent: Intent, pattern: RegExp])[] = [
@@ -26,6 +27,7 @@ const ASKED = / (?:remind|reminder|alert|should|can|could|may|do i|how|what|why|
 
 /** The ledger entry a sentence plainly tells; a question or a reminder tells none. */
 export const toldEntry = byShape((lexed): Intent | undefined => {
+  if (isDelivery(lexed)) return 'stock';
   if (ASKED.test(lexed.shape)) return undefined;
   return HAPPENED.find(([, pattern]) => pattern.test(lexed.shape))?.[0];
 });

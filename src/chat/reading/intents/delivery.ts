@@ -16,13 +16,13 @@ const AFTER =
 
 /** Told, not asked; "got 2 cups left, how many" asks as well. */
 const TOLD =
-  '(?! (?:did|does|do|has|have|is|are|was|were) )(?!.* (?:how|when|who|what|which|why|if|can|could|should|remind|left) )(?!.*\\? )';
+  '(?! (?:did|does|do|has|have|is|are|was|were) )(?!.* (?:how|when|who|what|which|why|if|can|could|should|remind|left|too|dry|wet|sticky|allergic|reaction) )(?!.*\\? )';
 
 /** "received 4 jars peanut butter", "50 lb oats delivered", "oats came, 50 lb", "received oats", "got oats, new label". */
 export const DELIVERY: readonly RegExp[] = [
   '.* (?:received|got|bought|restocked|delivered|delivery of|picked up) (?:[a-z]+ ){0,2}(?:Q|N) (?:[a-z]+ ){0,2}(?:F|Y) ',
   ` (?:Q|N) (?:of )?${OTHER}(?:F|Y) ${BEFORE}${CAME} `,
-  ` ${BEFORE}${OTHER}(?:F|Y) ${BEFORE}(?:${CAME}|in) (?:in |W |today )*(?:[a-z]+ )?(?:Q|N) `,
+  ` ${BEFORE}${OTHER}(?:F|Y) ${BEFORE}${CAME} (?:in |W |today )*(?:about )?(?:Q|N) `,
   ` ${BEFORE}${OTHER}(?:F|Y) ${BEFORE}${CAME} ${AFTER}`,
   ` ${BEFORE}(?:received|got|bought|restocked|got in) ${BEFORE}${OTHER}(?:F|Y) ${AFTER}`,
 ].map((told) => new RegExp(`^${TOLD}${told}`));
