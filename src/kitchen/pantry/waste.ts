@@ -1,7 +1,7 @@
 import type { Book } from '../../nutrition/book.ts';
 import { centsOf } from '../../nutrition/cost/cost.ts';
 import type { Batch, LedgerView } from '../stock/ledger.ts';
-import { type CalendarDate, dateOf } from '../time/zone.ts';
+import { addDays, type CalendarDate, dateOf } from '../time/zone.ts';
 import { openedLeft } from './opened-left.ts';
 
 /** One thing thrown out, or past its date, with what its ingredients cost at the prices in force. */
@@ -15,15 +15,25 @@ export interface WasteLine {
   readonly unpriced: readonly string[];
 }
 
+/** An opened package of which at most this is left. */
+export interface OpenedLine extends WasteLine {
+  readonly massG: number;
+  /** Its last day. */
+  readonly useBy: CalendarDate;
+}
+
 export interface Waste {
   readonly tossed: readonly WasteLine[];
   readonly tossedCents: number;
-  /** Opened packages past their date with something left on the shelf: at most this, one package each. */
-  readonly pastDate: readonly WasteLine[];
+  /** Opened packages past their date with something left on the shelf: at most this. */
+  readonly pastDate: readonly OpenedLine[];
   readonly pastDateCents: number;
+  /** Opened packages whose last day is today or tomorrow: waste unless they are used. */
+  readonly endsSoon: readonly OpenedLine[];
+  readonly endsSoonCents: number;
 }
 
-/** What was thrown out between two instants, and what lies open past its date now. */
+/** What was thrown out between two instants, and what lies open past its date now, or is about to. */
 export async function wasteBetween(
   ledger: LedgerView,
   book: Book,
@@ -52,8 +62,18 @@ export async function wasteBetween(
       ...reasonOf(movement.eventId),
     })),
   ];
-  const pastDate = await openPastDate(ledger, book, dateOf(nowMs, book.settings.timeZone));
-  return { tossed, tossedCents: sumOf(tossed), pastDate, pastDateCents: sumOf(pastDate) };
+  const today = dateOf(nowMs, book.settings.timeZone);
+  const opened = await openedLines(ledger, book);
+  const pastDate = opened.filter(({ useBy }) => useBy < today);
+  const endsSoon = opened.filter(({ useBy }) => useBy >= today && useBy <= addDays(today, 1));
+  return {
+    tossed,
+    tossedCents: sumOf(tossed),
+    pastDate,
+    pastDateCents: sumOf(pastDate),
+    endsSoon,
+    endsSoonCents: sumOf(endsSoon),
+  };
 }
 
 const sumOf = (lines: readonly WasteLine[]): number => lines.reduce((sum, { cents }) => sum + cents, 0);
@@ -83,10 +103,12 @@ function ofFood(book: Book, foodId: string, massG: number): WasteLine {
   return { what, massG, cents: Math.round(value ?? 0), unpriced: value === undefined ? [what] : [] };
 }
 
-/** Opened packages whose last day was before `today`. */
-async function openPastDate(ledger: LedgerView, book: Book, today: CalendarDate): Promise<WasteLine[]> {
+/** Opened packages that have a date and of which something is left, the first to end on top. */
+export async function openedLines(ledger: LedgerView, book: Book): Promise<OpenedLine[]> {
   const opened = await openedLeft(ledger, book);
   return opened
-    .filter(({ useBy }) => useBy !== undefined && useBy < today)
-    .map(({ foodId, massG }) => ofFood(book, foodId, massG));
+    .flatMap(({ foodId, massG, useBy }) =>
+      useBy === undefined ? [] : [{ ...ofFood(book, foodId, massG), massG, useBy }],
+    )
+    .sort((a, b) => (a.useBy < b.useBy ? -1 : 1));
 }

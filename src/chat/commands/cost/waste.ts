@@ -1,5 +1,5 @@
 import { spentBetween, startOf } from '../../../kitchen/pantry/spending.ts';
-import { type WasteLine, wasteBetween } from '../../../kitchen/pantry/waste.ts';
+import { wasteBetween } from '../../../kitchen/pantry/waste.ts';
 import {
   addDays,
   type CalendarDate,
@@ -9,8 +9,8 @@ import {
   sayDate,
 } from '../../../kitchen/time/zone.ts';
 import type { Answered, Asked } from '../../command.ts';
-import { atLeast, dollars, unpricedLine } from '../../money.ts';
-import { pantryWords } from '../../pantry/amount.ts';
+import { atLeast, unpricedLine } from '../../money.ts';
+import { openedSections, wasteLine } from '../../pantry/waste-lines.ts';
 import { deskOf } from '../../stock/desk.ts';
 import { pastDay } from '../../stock/when.ts';
 
@@ -23,7 +23,9 @@ export async function wasteAnswer(asked: Asked): Promise<Answered> {
   const toMs = Math.min(at(addDays(to, 1)), nowMs + 1);
   const waste = await wasteBetween(ledger, book, at(from), toMs, nowMs);
   const { spentCents } = await spentBetween(ledger, book, at(from), toMs);
-  const unpriced = [...new Set([...waste.tossed, ...waste.pastDate].flatMap((line) => line.unpriced))];
+  const unpriced = [
+    ...new Set([...waste.tossed, ...waste.pastDate, ...waste.endsSoon].flatMap((line) => line.unpriced)),
+  ];
   const missing = unpricedLine(unpriced);
   const share =
     spentCents > 0 ? `, ${Math.round((waste.tossedCents / spentCents) * 100)} % of what was spent` : '';
@@ -35,15 +37,7 @@ export async function wasteAnswer(asked: Asked): Promise<Answered> {
       )} thrown out, ${sayDate(from)} to ${sayDate(to)}${share}.`,
       sections: [
         ...(waste.tossed.length > 0 ? [{ kind: 'list' as const, items: waste.tossed.map(wasteLine) }] : []),
-        ...(waste.pastDate.length > 0
-          ? [
-              {
-                kind: 'list' as const,
-                heading: 'Opened and past its date, still on the shelf: throw it out and log it',
-                items: waste.pastDate.map((line) => `${wasteLine(line)} at most`),
-              },
-            ]
-          : []),
+        ...openedSections(waste),
         ...(missing === undefined ? [] : [{ kind: 'text' as const, text: missing }]),
         { kind: 'text', text: "At today's prices of what went in; labor is not counted." },
       ],
@@ -55,23 +49,14 @@ export async function wasteAnswer(asked: Asked): Promise<Answered> {
         to,
         tossedCents: waste.tossedCents,
         pastDateCents: waste.pastDateCents,
+        endsSoonCents: waste.endsSoonCents,
         tossed: waste.tossed,
         pastDate: waste.pastDate,
+        endsSoon: waste.endsSoon,
         spentCents,
       },
     },
   };
-}
-
-function wasteLine({ what, pieces, massG, reason, cents, unpriced }: WasteLine): string {
-  const amount = pieces === undefined ? pantryWords(massG ?? 0) : `${pieces} pieces`;
-  const value =
-    cents === 0 && unpriced.length > 0
-      ? 'no price'
-      : unpriced.length > 0
-        ? `at least ${dollars(cents)}`
-        : dollars(cents);
-  return `${what}, ${amount}: ${value}${reason === undefined ? '' : ` (${reason})`}`;
 }
 
 /** Days looked back over: this week unless a month or a day was said. */

@@ -19,8 +19,10 @@ export async function opened(asked: Asked): Promise<Answered> {
   }
   const food = await findFood(kitchen.book, slots.ingredient);
   const makersUseBy = comingDay(asked, slots.use_by);
+  // The only day said is the maker's: it was not opened on the day it ends.
+  const openedOn = slots.made === slots.use_by ? undefined : slots.made;
   const opening = await recordOpened(deskOf(asked), {
-    ...doingOf(asked, whenDone(asked, slots.made)),
+    ...doingOf(asked, whenDone(asked, openedOn)),
     food,
     ...(typeof slots.lot === 'string' ? { lot: slots.lot } : {}),
     ...(makersUseBy === undefined ? {} : { makersUseBy }),

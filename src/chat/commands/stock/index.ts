@@ -4,6 +4,7 @@ import type { Answer } from '../../answer.ts';
 import type { Asked, Command } from '../../command.ts';
 import { needsOf } from '../../need-words.ts';
 import { withAmount } from '../../pantry/how-much.ts';
+import { withOpened } from '../../pantry/opened-packages.ts';
 import { received } from '../../pantry/received.ts';
 import { foodOnHand, shelf } from '../../pantry/shelf.ts';
 import { deskOf } from '../../stock/desk.ts';
@@ -54,9 +55,9 @@ async function answerOf(asked: Asked): Promise<Answer> {
   }
   switch (slots.filter) {
     case 'expired':
-      return mustThrowOut(asked, view, which);
+      return withOpened(asked, mustThrowOut(asked, view, which), 'past');
     case 'expiring':
-      return expiring(asked, view);
+      return withOpened(asked, expiring(asked, view), 'coming');
     case 'low':
       return low(asked, view);
   }

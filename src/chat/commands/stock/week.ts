@@ -1,3 +1,4 @@
+import { type Waste, wasteBetween } from '../../../kitchen/pantry/waste.ts';
 import type { Desk } from '../../../kitchen/stock/desk.ts';
 import { type RecipeWeek, summarizeWeek, type WeekSummary } from '../../../kitchen/stock/week.ts';
 import {
@@ -11,6 +12,9 @@ import {
 } from '../../../kitchen/time/zone.ts';
 import type { Answer } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
+import { atLeast } from '../../money.ts';
+import { openedSections } from '../../pantry/waste-lines.ts';
+import { KITCHEN_ROLES } from '../../roles.ts';
 import { clockText } from '../../stock/words.ts';
 
 /** "week summary": Monday to now, or the whole week before when "last week" is said. */
@@ -23,7 +27,28 @@ export async function weekAnswer(asked: Asked, desk: Desk): Promise<Answer> {
   const startOf = (date: CalendarDate) => instantOf({ date, time: clockTime('00:00') }, timeZone);
   const toMs = isLast ? startOf(monday) : desk.nowMs + 1;
   const week = await summarizeWeek(desk.ledger, desk.book, startOf(from), toMs);
-  return answerOf(asked, week, from, isLast ? addDays(monday, -1) : today);
+  const answer = answerOf(asked, week, from, isLast ? addDays(monday, -1) : today);
+  if (!KITCHEN_ROLES.includes(asked.request.asker.role)) return answer;
+  return withWaste(answer, await wasteBetween(desk.ledger, desk.book, startOf(from), toMs, desk.nowMs));
+}
+
+/** What the waste of the week cost, and what is about to be waste; money is the kitchen's. */
+function withWaste(answer: Answer, waste: Waste): Answer {
+  const { tossed, tossedCents, pastDateCents, endsSoonCents } = waste;
+  const cost = atLeast(
+    tossedCents,
+    tossed.flatMap(({ unpriced }) => unpriced),
+  );
+  const text = tossed.length > 0 ? `Waste cost ${cost}, at today's prices of what went in.` : undefined;
+  return {
+    ...answer,
+    sections: [
+      ...answer.sections,
+      ...(text === undefined ? [] : [{ kind: 'text' as const, text }]),
+      ...openedSections(waste),
+    ],
+    data: { ...answer.data, tossedCents, pastDateCents, endsSoonCents },
+  };
 }
 
 const total = (recipes: readonly RecipeWeek[], pick: (recipe: RecipeWeek) => number): number =>
