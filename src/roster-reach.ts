@@ -2,7 +2,7 @@ import { openFile } from './open-file.ts';
 
 /** Opens a roster of this machine; given to a kitchen at the terminal only, like calendar files. */
 export async function openRosterFile(path: string): Promise<Uint8Array> {
-  const { MOST_BYTES } = await import('./kitchen/roster/read-roster.ts');
+  const { MOST_BYTES } = await import('./kitchen/roster/limits.ts');
   return openFile(path, {
     name: 'rosters',
     mostBytes: MOST_BYTES,

@@ -10,7 +10,7 @@ import type { Forms } from './forms/desk.ts';
 import type { Homes } from './home/home.ts';
 import { notAllowed } from './not-allowed.ts';
 import { read } from './reading/read.ts';
-import type { Request } from './request.ts';
+import type { Attached, Request } from './request.ts';
 import type { Intent, Reading, Slots } from './slots.ts';
 import { kitchenAsTold } from './told-book.ts';
 
@@ -90,9 +90,8 @@ export function createChat(
       const head = request.text.slice(0, MOST_CHARACTERS);
       const reading = read(head, { book: kitchen.book, conversation, nowMs: request.nowMs });
       const { attached } = request;
-      if (attached && !URGENT.has(reading.intent) && (attached.isCalendar || request.text === '')) {
-        const slots = { action: 'import', file: attached.fileName };
-        return answered(request, { intent: 'game', slots }, () => {});
+      if (attached && !URGENT.has(reading.intent) && (attached.kind !== 'other' || request.text === '')) {
+        return answered(request, importing(attached), () => {});
       }
       return answered(request, reading, () => refuseUnreadable(request.text));
     },
@@ -100,6 +99,14 @@ export function createChat(
     home: async (...given) => (await import('./home/home.ts')).createHomes(here)(...given),
     forms: lazyPort(async () => (await import('./forms/desk.ts')).createForms(act, here)),
   };
+}
+
+/** What is sent with a message is to be imported: a table is a roster, anything else a calendar, or is told that it is none. */
+function importing({ kind, fileName }: Attached): Reading {
+  const slots = { action: 'import', file: fileName };
+  return kind === 'table'
+    ? { intent: 'allergens', slots: { scope: 'roster', ...slots } }
+    : { intent: 'game', slots };
 }
 
 const withCaution = (answer: Answer, caution: string | undefined): Answer =>

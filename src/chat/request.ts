@@ -10,7 +10,7 @@ export interface Asker {
 /** A file that came with a message. */
 export interface Attached {
   readonly fileName: string;
-  readonly isCalendar: boolean;
+  readonly kind: 'calendar' | 'table' | 'other';
   /** Its bytes; throws a Problem when they are too many or cannot be had. */
   open(): Promise<Uint8Array>;
 }

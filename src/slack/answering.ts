@@ -1,9 +1,10 @@
 import { randomUUID } from 'node:crypto';
-import type { Mark } from '../chat/answer.ts';
+import type { Answer, Mark } from '../chat/answer.ts';
 import type { Chat, Reply } from '../chat/chat.ts';
 import type { Attached, PersonRole } from '../chat/request.ts';
 import type { Intent } from '../chat/slots.ts';
 import type { Clock } from '../kitchen/kitchen.ts';
+import { createAttaching } from './attach.ts';
 import { answerMessage, errorMessage } from './blocks/message.ts';
 import { type Delivery, deliver, type Reach } from './deliver.ts';
 import { errorCode } from './errors.ts';
@@ -72,6 +73,7 @@ export function createAnswering({
 }: AnsweringParts): Answering {
   const people = createPeople(clock);
   const marking = createMarking(log, wait);
+  const attaching = createAttaching(log, wait);
 
   async function reply(said: Said): Promise<{ delivery: Delivery; intent: Intent; mark?: Mark }> {
     const role = await roles.roleOf(personOf(said), said.client);
@@ -87,8 +89,18 @@ export function createAnswering({
     });
     const { intent, answer } = reply;
     if (answer && (WRITING.has(intent) || reply.slots.scope === 'roster')) changed(place.workspace);
-    const delivery = await named(draw(reply, said, role), said);
+    const delivery = await named(await drawn(reply, said, role), said);
     return { delivery, intent, ...(answer?.mark ? { mark: answer.mark } : {}) };
+  }
+
+  async function drawn(reply: Reply, said: Said, role: PersonRole): Promise<Delivery> {
+    const { answer, intent } = reply;
+    const isPublic = isForAll(reply, said, role);
+    // A label logged with its batch is in the answer, to be copied.
+    const files = intent === 'made' ? [] : (answer?.attachments ?? []);
+    if (!answer || files.length === 0) return draw(reply, said, isPublic);
+    const where = await attaching.attach(files, { place: said.place, client: said.client, isPublic });
+    return draw(where ? { ...reply, answer: saysWhere(answer, where) } : reply, said, isPublic);
   }
 
   async function named(delivery: Delivery, { place, client }: Said): Promise<Delivery> {
@@ -125,15 +137,22 @@ const personOf = ({ place, homeWorkspace }: Said): Person => ({
   ...(homeWorkspace ? { homeWorkspace } : {}),
 });
 
-function draw(reply: Reply, said: Said, role: PersonRole): Delivery {
-  const { answer, error } = reply;
+/** Whether everyone in the channel may read it. */
+function isForAll({ answer, intent }: Reply, { manner }: Said, role: PersonRole): boolean {
+  const isShared = manner === 'aloud' || (KITCHEN.has(role) && SHARED_INTENTS.has(intent));
+  return answer?.audience === 'channel' && isShared;
+}
+
+function draw({ answer, error }: Reply, { place }: Said, isPublic: boolean): Delivery {
   if (!answer) return { message: error ? errorMessage(error) : apology('empty'), isPublic: false };
-  const isKitchen = KITCHEN.has(role);
-  const isShared = said.manner === 'aloud' || (isKitchen && SHARED_INTENTS.has(reply.intent));
-  return {
-    message: answerMessage(answer, blockIdOf(said.place)),
-    isPublic: answer.audience === 'channel' && isShared,
-  };
+  return { message: answerMessage(answer, blockIdOf(place)), isPublic };
+}
+
+/** What is attached is not said again. */
+function saysWhere({ attachments = [], ...answer }: Answer, where: 'here' | 'directly'): Answer {
+  const names = attachments.map(({ fileName }) => fileName).join(', ');
+  const text = where === 'here' ? `Attached: ${names}` : `Sent to you in a direct message: ${names}`;
+  return { ...answer, sections: [...answer.sections, { kind: 'text', text }] };
 }
 
 const apology = (id: string) =>

@@ -1,7 +1,8 @@
 import type { WebClient } from '@slack/web-api';
 import { Problem } from '../chat/problem.ts';
 import type { Attached } from '../chat/request.ts';
-import { MOST_BYTES } from '../kitchen/games/calendar/limits.ts';
+import { MOST_BYTES as MOST_OF_CALENDAR } from '../kitchen/games/calendar/limits.ts';
+import { MOST_BYTES as MOST_OF_ROSTER } from '../kitchen/roster/limits.ts';
 
 /** What Slack says of a file in a message; of one shared from elsewhere it says only the id. */
 export interface SharedFile {
@@ -18,23 +19,35 @@ const TIMEOUT_MS = 20_000;
 const SLACK_HOSTS = ['slack.com', 'slack-files.com', 'slack-gov.com'];
 const MEGABYTE = 1024 * 1024;
 
-/** The calendar among the files of a message, else the first file; opened only when a command asks for it. */
+type Kind = Attached['kind'];
+
+/** What is read of a file at most, and what is said of one that holds more. */
+const LIMITS: Readonly<Record<Kind, readonly [bytes: number, name: string, hint: string]>> = {
+  calendar: [MOST_OF_CALENDAR, 'calendars', 'Export one season or one sport at a time.'],
+  table: [MOST_OF_ROSTER, 'rosters', 'Give one line a person, and only the people the kitchen feeds.'],
+  other: [MOST_OF_CALENDAR, 'calendars', 'Send a schedule as .ics or a roster as .csv.'],
+};
+
+/** The calendar or table among the files of a message, else the first file; opened only when a command asks for it. */
 export function attachedFile(
   files: readonly SharedFile[] | undefined,
   client: WebClient,
 ): Attached | undefined {
-  const file = files?.find(isCalendar) ?? files?.[0];
+  const file = files?.find((each) => kindOf(each) !== 'other') ?? files?.[0];
   if (!file) return undefined;
+  const kind = kindOf(file);
   const fileName = (file.name ?? '').trim() || 'a file';
   return {
     fileName,
-    isCalendar: isCalendar(file),
-    open: async () => download(await known(file, client), fileName, client),
+    kind,
+    open: async () => download(await known(file, client), fileName, kind, client),
   };
 }
 
-const isCalendar = ({ name, mimetype }: SharedFile): boolean =>
-  /\.ics$/i.test(name ?? '') || mimetype === 'text/calendar';
+function kindOf({ name, mimetype }: SharedFile): Kind {
+  if (/\.ics$/i.test(name ?? '') || mimetype === 'text/calendar') return 'calendar';
+  return /\.csv$/i.test(name ?? '') || mimetype === 'text/csv' ? 'table' : 'other';
+}
 
 async function known(file: SharedFile, client: WebClient): Promise<SharedFile> {
   if (file.url_private_download ?? file.url_private ?? !file.id) return file;
@@ -42,8 +55,14 @@ async function known(file: SharedFile, client: WebClient): Promise<SharedFile> {
   return found ?? file;
 }
 
-async function download(file: SharedFile, fileName: string, client: WebClient): Promise<Uint8Array> {
-  if ((file.size ?? 0) > MOST_BYTES) throw tooLarge(fileName, file.size ?? 0);
+async function download(
+  file: SharedFile,
+  fileName: string,
+  kind: Kind,
+  client: WebClient,
+): Promise<Uint8Array> {
+  const [most] = LIMITS[kind];
+  if ((file.size ?? 0) > most) throw tooLarge(fileName, kind, file.size ?? 0);
   const url = addressOf(file, client);
   if (!url) throw notHandedOver(fileName);
   const response = await fetch(url, {
@@ -57,7 +76,7 @@ async function download(file: SharedFile, fileName: string, client: WebClient): 
   let length = 0;
   for await (const chunk of response.body) {
     length += chunk.length;
-    if (length > MOST_BYTES) throw tooLarge(fileName, length);
+    if (length > most) throw tooLarge(fileName, kind, length);
     chunks.push(chunk);
   }
   return Buffer.concat(chunks);
@@ -72,12 +91,15 @@ function addressOf(file: SharedFile, client: WebClient): URL | undefined {
   return (isSlack && url.protocol === 'https:') || isApi ? url : undefined;
 }
 
-const tooLarge = (fileName: string, bytes: number): Problem =>
-  new Problem(
+function tooLarge(fileName: string, kind: Kind, bytes: number): Problem {
+  const [most, name, hint] = LIMITS[kind];
+  const size = (bytes / MEGABYTE).toFixed(1);
+  return new Problem(
     'bad_file',
-    `${fileName} is ${(bytes / MEGABYTE).toFixed(1)} MB; I read calendars up to ${MOST_BYTES / MEGABYTE} MB.`,
-    'Export one season or one sport at a time.',
+    `${fileName} is ${size} MB; I read ${name} up to ${most / MEGABYTE} MB.`,
+    hint,
   );
+}
 
 const notHandedOver = (fileName: string): Problem =>
   new Problem(

@@ -102,9 +102,9 @@ describe('a file', () => {
     expect(await read('import roster.csv')).toContain('0 added, 0 changed, 3 unchanged');
   });
 
-  test('is opened at the terminal only', async () => {
+  test('of this machine is opened at the terminal only', async () => {
     const { read } = await room();
-    expect(await read('import roster.csv')).toContain('terminal only');
+    expect(await read('import roster.csv')).toContain('There is no such file here');
     expect(await read('import roster')).toContain('Which file?');
   });
 

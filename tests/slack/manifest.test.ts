@@ -48,6 +48,8 @@ const SCOPE_OF: Readonly<Record<string, string>> = {
   'message.im': 'im:history',
   'chat.update': 'chat:write',
   'files.info': 'files:read',
+  'files.getUploadURLExternal': 'files:write',
+  'files.completeUploadExternal': 'files:write',
   app_home_opened: '',
   'views.open': '',
   'views.update': '',

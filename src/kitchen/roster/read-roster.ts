@@ -2,11 +2,8 @@ import { NEEDS, type Need } from '../../nutrition/allergens.ts';
 import { readTable, type TableRow } from '../../nutrition/csv-table.ts';
 import { Problem } from '../../nutrition/problem.ts';
 import { isPersonCode, pieceProblem } from './codes.ts';
+import { MOST_ROWS } from './limits.ts';
 import type { PersonNeeds } from './roster.ts';
-
-/** A roster of a department is some hundred people; beyond this it is another file. */
-export const MOST_BYTES = 2 * 1024 * 1024;
-export const MOST_ROWS = 20_000;
 
 const COLUMNS = {
   required: ['code'],

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { rosterWords } from '../../../src/chat/commands/roster/words.ts';
-import { MOST_ROWS, readRoster } from '../../../src/kitchen/roster/read-roster.ts';
+import { MOST_ROWS } from '../../../src/kitchen/roster/limits.ts';
+import { readRoster } from '../../../src/kitchen/roster/read-roster.ts';
 import { openKitchen } from '../../../src/open-kitchen.ts';
 
 const { book } = await openKitchen({ nowMs: () => 0 });

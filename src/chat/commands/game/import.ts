@@ -44,12 +44,12 @@ export async function importGames(asked: Asked): Promise<Answered> {
 
 async function opened(asked: Asked, path: string): Promise<Uint8Array> {
   const { attached } = asked.request;
-  if (attached?.isCalendar) return attached.open();
+  if (attached?.kind === 'calendar') return attached.open();
   if (attached) {
     throw new Problem(
       'bad_file',
-      `${attached.fileName} is no calendar; nothing was imported.`,
-      'Send an .ics file, or write what you need.',
+      `${attached.fileName} is no calendar and no table; nothing was imported.`,
+      'Send a schedule as an .ics file or a roster as a .csv file, or write what you need.',
     );
   }
   const open = asked.kitchen.calendars?.file;

@@ -15,14 +15,8 @@ export async function importRoster(asked: Asked): Promise<Answered> {
   const { kitchen, slots, request } = asked;
   if (typeof slots.file !== 'string')
     throw new Problem('needs_more', 'Which file?', 'Write "import roster.csv".');
-  if (!kitchen.rosterFile)
-    throw new Problem(
-      'not_possible',
-      'Files are opened at the terminal only.',
-      'Here, people write "my needs: peanut, vegan", and staff "WP-07 needs: peanut".',
-    );
   const { book } = kitchen;
-  const read = readRoster(await kitchen.rosterFile(slots.file), rosterWords(book), request.nowMs);
+  const read = readRoster(await opened(asked, slots.file), rosterWords(book), request.nowMs);
   const kept = await keepRoster(rosterOf(asked), read);
   const clash = read.people.flatMap((person) =>
     contradictions(person, book).map((line) => `${person.code}: ${line}`),
@@ -39,12 +33,27 @@ export async function importRoster(asked: Asked): Promise<Answered> {
           ...(notInFile > 0 ? [`${notInFile} not in the file: they stay until "delete needs of CODE"`] : []),
         ]),
       ],
-      cautions: ['Who needs what is for staff only; share counts.'],
+      cautions: [
+        'Who needs what is for staff only; share counts.',
+        ...(request.attached && !request.isPrivate
+          ? ['The file itself stands where you sent it and others can open it: delete it there.']
+          : []),
+      ],
       next: [{ label: 'roster', says: 'roster' }],
       audience: 'asker',
       data: { ...kept, problems: read.problems, contradictions: clash },
     },
   };
+}
+
+async function opened({ kitchen, request }: Asked, path: string): Promise<Uint8Array> {
+  if (request.attached?.kind === 'table') return request.attached.open();
+  if (kitchen.rosterFile) return kitchen.rosterFile(path);
+  throw new Problem(
+    'not_possible',
+    'There is no such file here.',
+    'Send the .csv file with a direct message to me. Or people write "my needs: peanut, vegan", and staff "WP-07 needs: peanut".',
+  );
 }
 
 const problemLine = ({ line, field, message, hint }: RosterProblem): string =>
