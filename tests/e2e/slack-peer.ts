@@ -3,6 +3,7 @@ import type { AddressInfo } from 'node:net';
 import { type WebSocket, WebSocketServer } from 'ws';
 import { SCOPES } from '../../src/slack/scopes.ts';
 import { BOT, TEAM } from '../slack/payloads.ts';
+import { type Channels, createChannels, directWith } from './channels.ts';
 
 /** One call of the service to Slack: a Web API method, or `respond`. */
 export interface PeerCall {
@@ -27,6 +28,8 @@ export interface SlackPeer {
   readonly shut: Map<string, string>;
   /** Files of people, by the end of their address; handed over to who brings a token. */
   readonly files: Map<string, Buffer>;
+  /** What was uploaded, by file id. */
+  readonly uploads: Map<string, Buffer>;
   readonly origin: string;
   /** What `users.info` says of everybody. */
   user: Record<string, unknown>;
@@ -44,20 +47,31 @@ export interface SlackPeer {
   close(): Promise<void>;
 }
 
-const METHODS: Readonly<Record<string, (peer: { user: object; socketUrl: string }) => object>> = {
+interface Asked {
+  readonly user: object;
+  readonly socketUrl: string;
+  readonly origin: string;
+  readonly channels: Channels;
+  readonly body: Record<string, unknown>;
+}
+
+const METHODS: Readonly<Record<string, (asked: Asked) => object>> = {
   'auth.test': () => ({ user_id: BOT.botUserId, bot_id: BOT.botId, team_id: TEAM, team: 'Herons' }),
   'users.info': ({ user }) => ({ user: { id: 'U', team_id: TEAM, ...user } }),
-  'chat.postMessage': () => ({ channel: 'C0KITCHEN', ts: '1789000009.0001' }),
+  'chat.postMessage': ({ channels, body }) => channels.post(body),
   'chat.postEphemeral': () => ({ message_ts: '1789000009.0002' }),
-  'chat.update': () => ({}),
+  'chat.update': ({ channels, body }) => channels.update(body),
   'views.open': () => ({ view: { id: 'V1', hash: 'h1' } }),
   'views.update': () => ({ view: { id: 'V1', hash: 'h2' } }),
   'views.publish': () => ({ view: { id: 'V0', hash: 'h1' } }),
-  'conversations.history': () => ({ messages: [] }),
-  'conversations.open': () => ({ channel: { id: 'D0STAFF' } }),
+  'conversations.history': ({ channels, body }) => ({ messages: channels.between(body) }),
+  'conversations.open': ({ body }) => ({ channel: { id: directWith(String(body.users)) } }),
+  'files.getUploadURLExternal': ({ origin, channels }) => channels.upload(origin),
+  'files.completeUploadExternal': () => ({ files: [] }),
   'apps.connections.open': ({ socketUrl }) => ({ url: socketUrl }),
 };
-const UNSEEN = new Set(['auth.test', 'users.info', 'apps.connections.open']);
+const UNSEEN = new Set(['auth.test', 'users.info', 'apps.connections.open', 'conversations.history']);
+const UPLOAD = '/upload/';
 
 export async function startSlackPeer(): Promise<SlackPeer> {
   const calls: PeerCall[] = [];
@@ -66,6 +80,8 @@ export async function startSlackPeer(): Promise<SlackPeer> {
   const stalls = new Set<string>();
   const shut = new Map<string, string>();
   const files = new Map<string, Buffer>();
+  const uploads = new Map<string, Buffer>();
+  const channels = createChannels();
   const waiting = new Map<string, (payload: unknown) => void>();
   const server = createServer((request, response) => void serve(request, response));
   const sockets = new WebSocketServer({ server, path: '/socket' });
@@ -89,7 +105,13 @@ export async function startSlackPeer(): Promise<SlackPeer> {
   async function serve(request: IncomingMessage, response: ServerResponse): Promise<void> {
     const chunks: Buffer[] = [];
     for await (const chunk of request) chunks.push(chunk);
-    const text = Buffer.concat(chunks).toString();
+    const bytes = Buffer.concat(chunks);
+    if (request.url?.startsWith(UPLOAD)) {
+      uploads.set(request.url.slice(UPLOAD.length), bytes);
+      response.end('OK');
+      return;
+    }
+    const text = bytes.toString();
     const method = request.url === '/respond' ? 'respond' : (request.url ?? '').replace('/api/', '');
     const token = request.headers.authorization?.replace('Bearer ', '');
     const call: PeerCall = { method, token, body: fieldsOf(text), atMs: performance.now() };
@@ -107,7 +129,16 @@ export async function startSlackPeer(): Promise<SlackPeer> {
       return;
     }
     const answer =
-      says.get(method)?.(call) ?? METHODS[method]?.({ user: peer.user, socketUrl: `ws://${host}/socket` });
+      says.get(method)?.(call) ??
+      (error
+        ? undefined
+        : METHODS[method]?.({
+            user: peer.user,
+            socketUrl: `ws://${host}/socket`,
+            origin: `http://${host}`,
+            channels,
+            body: call.body,
+          }));
     const body = error || !answer ? { ok: false, error: error ?? 'unknown_method' } : { ok: true, ...answer };
     response.writeHead(200, {
       'content-type': 'application/json',
@@ -133,6 +164,7 @@ export async function startSlackPeer(): Promise<SlackPeer> {
     stalls,
     shut,
     files,
+    uploads,
     origin: `http://${host}`,
     user: {},
     answers: (count, counted = /./) =>
