@@ -30,8 +30,11 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
 
     holdings: () => holdings(db, workspace),
 
-    async batches(filter) {
-      const rows = await batchRows(db, workspace, filter);
+    async batches({ eventIds, ...filter }) {
+      const rows =
+        eventIds === undefined
+          ? await batchRows(db, workspace, filter)
+          : await inParts(eventIds, (part) => batchRows(db, workspace, { ...filter, eventIds: part }));
       return withLots(db, workspace, rows);
     },
 
@@ -223,6 +226,7 @@ async function batchRows(
     )
     .orderBy('b.made_ms');
   if (filter.codes) query = query.where('b.code', 'in', filter.codes.length > 0 ? filter.codes : ['']);
+  if (filter.eventIds) query = query.where('b.event_id', 'in', filter.eventIds);
   if (filter.recipeId !== undefined) query = query.where('b.recipe_id', '=', filter.recipeId);
   if (filter.madeDate !== undefined) query = query.where('b.made_date', '=', filter.madeDate);
   if (filter.madeFrom !== undefined) query = query.where('b.made_date', '>=', filter.madeFrom);

@@ -18,11 +18,16 @@ export function storyLine(asked: Asked, story: BatchStory): string {
   return `${batch.code}: ${piecesOf(made, batch)}${variant}, made ${clockText(asked, batch.madeMs)} by ${story.madeBy}; ${parts.join(', ')}`;
 }
 
-/** The lots that went into a batch, or that none was logged. */
-export function lotsLine(asked: Asked, { batch }: BatchStory): string {
-  if (batch.lots.length === 0) return `${batch.code}: no lot was logged`;
+/** How a lot is known that nobody said. */
+export const NOT_SAID = 'taken from the open or oldest package on hand, not said';
+
+/** The lots that went into a batch, those only the pantry counted told apart; or that none was logged. */
+export function lotsLine(asked: Asked, { batch, countedLots }: BatchStory): string {
   const { foods } = asked.kitchen.book;
-  return `${batch.code}: ${batch.lots.map(({ foodId, lot }) => `${foods.get(foodId)?.name ?? foodId} lot ${lot}`).join(', ')}`;
+  const named = ({ foodId, lot }: BatchStory['countedLots'][number]) =>
+    `${foods.get(foodId)?.name ?? foodId} lot ${lot}`;
+  const lots = [...batch.lots.map(named), ...countedLots.map((each) => `${named(each)} (${NOT_SAID})`)];
+  return `${batch.code}: ${lots.length === 0 ? 'no lot was logged' : lots.join(', ')}`;
 }
 
 /** Products that were not approved when it was made, why they were let pass, and by whom. */
@@ -45,5 +50,6 @@ export const storyData = (story: BatchStory): Record<string, unknown> => ({
   tossed: story.tossed,
   left: sumOf(story.left),
   lots: story.batch.lots,
+  countedLots: story.countedLots,
   ...(story.batch.facts.override ? { override: story.batch.facts.override } : {}),
 });

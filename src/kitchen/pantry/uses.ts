@@ -1,5 +1,5 @@
 import type { Book } from '../../nutrition/book.ts';
-import type { Batch, LedgerWriter } from '../stock/ledger.ts';
+import type { Batch, LedgerWriter, Opening } from '../stock/ledger.ts';
 import type { PantryHeld, PantryMovement } from './pantry.ts';
 
 /** Of one food: what a batch took, and what the shelf had less of than the batch needed. */
@@ -15,8 +15,8 @@ export interface PantryUse {
 const NOISE_G = 0.5;
 
 /**
- * Takes grams of a food from the lots on the shelf: a lot that was named first, then what came first. Never more than
- * is there.
+ * Takes grams of a food from the lots on the shelf: a lot that was named first, then in the order of `held`. Never more
+ * than is there.
  */
 export function takeFrom(
   held: readonly PantryHeld[],
@@ -49,7 +49,7 @@ export async function usedByBatches(
 ): Promise<{ readonly movements: readonly PantryMovement[]; readonly uses: readonly PantryUse[] }> {
   const known = await ledger.pantryFoods();
   if (known.size === 0) return { movements: [], uses: [] };
-  let held = await ledger.pantry();
+  let held = openFirst(await ledger.pantry(), await ledger.openings([...known]));
   const movements: PantryMovement[] = [];
   const needG = new Map<string, number>();
   for (const { facts, lots } of batches) {
@@ -68,6 +68,24 @@ export async function usedByBatches(
     return { foodId, usedG, leftG, shortG: shortG > NOISE_G ? shortG : 0 };
   });
   return { movements, uses };
+}
+
+/** What is open is used before what is not, the package opened first on top; the rest as it came. */
+function openFirst(
+  held: readonly PantryHeld[],
+  openings: readonly (Opening & { readonly atMs: number })[],
+): readonly PantryHeld[] {
+  const openedMs = ({ foodId, lot }: PantryHeld): number =>
+    openings.find(
+      (opening) =>
+        opening.foodId === foodId &&
+        opening.lot !== undefined &&
+        opening.lot.toLowerCase() === lot?.toLowerCase(),
+    )?.atMs ?? Number.POSITIVE_INFINITY;
+  return held
+    .map((each) => ({ each, ms: openedMs(each) }))
+    .sort((a, b) => (a.ms === b.ms ? 0 : a.ms - b.ms))
+    .map(({ each }) => each);
 }
 
 export const sumG = (rows: readonly { readonly massG: number }[]): number =>

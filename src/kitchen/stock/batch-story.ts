@@ -1,3 +1,4 @@
+import type { PantryMovement } from '../pantry/pantry.ts';
 import type { Batch, EventKind, Holding, LedgerView } from './ledger.ts';
 
 /** What became of a batch, from the ledger. */
@@ -11,6 +12,8 @@ export interface BatchStory {
   /** What counts by hand added or took away. */
   readonly counted: number;
   readonly left: readonly Holding[];
+  /** Lots of its foods that the pantry counted as used, and that nobody said. */
+  readonly countedLots: Batch['lots'];
 }
 
 /** Tells what became of these batches: who made them, what was served and thrown out, where the rest stands. */
@@ -31,7 +34,18 @@ export async function batchStories(ledger: LedgerView, batches: readonly Batch[]
       tossed: -sum('tossed') + 0,
       counted: sum('counted'),
       left: holdings.filter((holding) => holding.batch.id === batch.id),
+      countedLots: lotsCounted(batch, await ledger.pantryMovementsOf([batch.eventId])),
     });
   }
   return stories;
+}
+
+/** Batches made by one entry share what it took: a lot counts for each that has such a food in it. */
+function lotsCounted(batch: Batch, movements: readonly PantryMovement[]): Batch['lots'] {
+  const inIt = new Set(batch.facts.ingredients.map(({ foodId }) => foodId));
+  const isSaid = (foodId: string, lot: string) =>
+    batch.lots.some((each) => each.foodId === foodId && each.lot.toLowerCase() === lot.toLowerCase());
+  return movements.flatMap(({ foodId, lot, massG }) =>
+    lot !== undefined && massG < 0 && inIt.has(foodId) && !isSaid(foodId, lot) ? [{ foodId, lot }] : [],
+  );
 }

@@ -158,6 +158,8 @@ export interface LedgerView extends PantryView, ScheduleView {
 
 export interface BatchFilter {
   readonly codes?: readonly string[];
+  /** Made by these entries. */
+  readonly eventIds?: readonly string[];
   readonly recipeId?: string;
   readonly madeDate?: CalendarDate;
   readonly madeFrom?: CalendarDate;
