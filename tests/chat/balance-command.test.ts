@@ -92,6 +92,49 @@ describe('balance', () => {
     expect(await told(text)).toMatch(found);
   });
 
+  test('takes whole packages, shared by the mixes of a batch, and says when they fight', async () => {
+    interface Amount {
+      readonly foodId: string;
+      readonly now: string;
+      readonly nowG: number;
+    }
+    const nutButter = async (text: string) => {
+      const { answer } = await ask(text);
+      return (answer?.data.amounts as Amount[] | undefined)?.find(({ foodId }) => foodId === 'peanut-butter');
+    };
+    // A 16 oz jar: 453.6 g.
+    expect(await nutButter('40 oat bars 20 g protein with whole jars of peanut butter')).toMatchObject({
+      now: '1 jar',
+      nowG: 453.592,
+    });
+    // Two mixes of 40: each takes half of the whole jars.
+    const half = await nutButter('80 oat bars 20 g protein with whole jars of peanut butter');
+    expect(half?.now).toMatch(/jars?$/);
+    expect(((half?.nowG ?? 0) * 2) / 453.592).toBeCloseTo(Math.round(((half?.nowG ?? 0) * 2) / 453.592), 4);
+    expect(await told('oat bars 20 g protein with whole bags of oats')).toMatch(
+      /do not go together: .*Rolled oats by the whole bag/,
+    );
+    const { error } = await ask('oat bars 20 g protein with whole boxes of honey');
+    expect(error).toMatchObject({ code: 'no_portion', hint: expect.stringContaining('grams') });
+  });
+
+  test('holds wet over dry between two ratios and a nutrient between two amounts', async () => {
+    const between = await told('oat bars wet:dry between 0.6 and 0.7, 20 g protein');
+    const ratio = Number(/([\d.]+) wet over dry a bar/.exec(between)?.[1]);
+    expect(ratio).toBeGreaterThanOrEqual(0.6);
+    expect(ratio).toBeLessThanOrEqual(0.7);
+    const { answer } = await ask('oat bars between 20 and 22 g protein');
+    const figures = answer?.data.perPiece as { proteinG: { after: number } } | undefined;
+    const after = figures?.proteinG.after;
+    expect(after).toBeGreaterThanOrEqual(20);
+    expect(after).toBeLessThanOrEqual(22);
+  });
+
+  test('refuses a target below zero', async () => {
+    for (const text of ['balance oat bars -5 g protein', 'oat bars -5 g protein'])
+      expect((await ask(text)).error).toMatchObject({ code: 'bad_quantity' });
+  });
+
   test('a need said afterwards keeps the targets', async () => {
     const chat = newChat();
     await ask('oat bars at least 20 g protein', { chat });

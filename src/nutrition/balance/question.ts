@@ -30,6 +30,8 @@ export interface FoodLimit {
   readonly fixed?: true;
   /** Only whole multiples of so many grams: packages, scoops. */
   readonly wholeG?: number;
+  /** What a package of the multiples is called, and how many of it one multiple is: half a jar when it is shared by two mixes. */
+  readonly package?: { readonly word: string; readonly each: number };
 }
 
 export interface BalanceQuestion {

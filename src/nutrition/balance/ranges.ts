@@ -6,6 +6,7 @@ export interface Range {
   readonly leastG: number;
   readonly mostG: number;
   readonly wholeG?: number;
+  readonly package?: FoodLimit['package'];
   /** Said by the person: rounding to a measure may not pass it. */
   readonly strict?: true;
 }
@@ -33,7 +34,9 @@ export function rangesOf(mix: Mix, foodLimits: readonly FoodLimit[]): Range[] {
     return {
       leastG: said.leastG === undefined ? Math.min(leastG, mostG) : leastG,
       mostG: said.mostG === undefined ? Math.max(leastG, mostG) : mostG,
-      ...(said.wholeG !== undefined && said.wholeG > 0 ? { wholeG: said.wholeG } : {}),
+      ...(said.wholeG !== undefined && said.wholeG > 0
+        ? { wholeG: said.wholeG, ...(said.package ? { package: said.package } : {}) }
+        : {}),
       strict: true,
     };
   });

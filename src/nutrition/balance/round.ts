@@ -109,7 +109,25 @@ function measuresWithin(
 ): LineMeasure[] {
   const usual = measuresOf(mix, grams, tolerance);
   const exact = measuresOf(mix, grams, 1e-6);
-  return usual.map((measure, at) => (ranges[at]?.wholeG === undefined ? measure : exact[at]));
+  return usual.map((measure, at) => {
+    const { wholeG, package: pack } = ranges[at] ?? {};
+    if (wholeG === undefined) return measure;
+    return pack === undefined ? exact[at] : inPackages(grams[at] ?? 0, wholeG, pack);
+  });
+}
+
+/** "1 jar", "1.5 bags"; `undefined` when none of it is left. */
+function inPackages(
+  exactG: number,
+  wholeG: number,
+  { word, each }: NonNullable<Range['package']>,
+): LineMeasure {
+  const count = Math.round(exactG / wholeG);
+  if (count === 0) return undefined;
+  const packages = Number((count * each).toFixed(2));
+  const massG = count * wholeG;
+  const text = `${packages} ${packages === 1 ? word : `${word}s`}`;
+  return { text, massG, exactG, deviation: massG / exactG - 1 };
 }
 
 /** The rounded mix, if the engine finds that all limits and ranges hold for what is measured. */
@@ -154,7 +172,7 @@ function onSteps(
     const margin = limits.map((limit) => (limit.evenIfScooped ? 1e-3 : 1e-6));
     const grams = nearest(mix, stepped, limits, margin, solve, STEP_GAP);
     if (!grams) continue;
-    const done = accepted(mix, ranges, limits, measuresOf(mix, grams, 1e-4), exactG);
+    const done = accepted(mix, ranges, limits, measuresWithin(mix, ranges, grams, 1e-4), exactG);
     if (done) return done;
   }
   return undefined;

@@ -51,7 +51,7 @@ export function balanceAnswer(telling: Telling): Answer {
       mixes: telling.mixes,
       ...(mix ? mixData(telling, mix, energyShown) : {}),
       ...(answer.kind === 'infeasible'
-        ? { fighting: answer.fighters.map((fighter) => fighterWords(fighter, energyShown)) }
+        ? { fighting: answer.fighters.map((fighter) => fighterWords(telling, fighter, energyShown)) }
         : {}),
     },
   };
@@ -68,7 +68,7 @@ function titleOf(telling: Telling, mix: BalancedMix | undefined, energyShown: bo
         : changed.map(({ name, was, now }) => `${name} ${was} → ${now}`).join('; ');
     return `${figures} a ${original.pieceUnit}, ${original.title}: ${how}.`;
   }
-  const fighters = answer.fighters.map((fighter) => fighterWords(fighter, energyShown));
+  const fighters = answer.fighters.map((fighter) => fighterWords(telling, fighter, energyShown));
   const why =
     fighters.length === 0
       ? 'These hold only in grams that no kitchen measure hits'
@@ -87,9 +87,14 @@ const reachedWords = (mix: BalancedMix, energyShown: boolean): string =>
 
 const sameMeasure = (a: Limit, b: Limit): boolean => JSON.stringify(a.measure) === JSON.stringify(b.measure);
 
-function fighterWords(fighter: Fighter, energyShown: boolean): string {
+function fighterWords({ asked }: Telling, fighter: Fighter, energyShown: boolean): string {
   if (fighter.kind === 'texture') return 'wet over dry as the recipe has it';
-  if (fighter.kind === 'ingredients') return 'every ingredient between half and twice its amount';
+  if (fighter.kind === 'ingredients') {
+    const { whole_of: food, whole_unit: unit } = asked.slots;
+    const name = typeof food === 'string' ? asked.kitchen.book.foods.get(food)?.name : undefined;
+    const whole = name === undefined ? '' : `, ${name} by the whole ${unit}`;
+    return `every ingredient between half and twice its amount${whole}`;
+  }
   return !energyShown && isEnergy(fighter.limit.measure) ? 'the calorie limit' : limitWords(fighter.limit);
 }
 

@@ -1,6 +1,8 @@
 import type { FoodLimit, Limit } from '../../../nutrition/balance/question.ts';
 import type { Book } from '../../../nutrition/book.ts';
+import type { Food } from '../../../nutrition/food.ts';
 import { massOf } from '../../../nutrition/portion/mass-of.ts';
+import { commonPackage } from '../../../nutrition/portion/package-portion.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Recipe, RecipeLine } from '../../../nutrition/recipe.ts';
 import type { Slots, Target } from '../../slots.ts';
@@ -16,35 +18,9 @@ export function limitsWanted(slots: Slots): Limit[] {
   const sure = slots.even_if_scooped === true;
   const pieceG = slotNumber(slots, 'piece_g');
   const measure = { kind: 'piece_mass' } as const;
-  const ratio = slotNumber(slots, 'wet_dry');
-  const wetDry = { kind: 'wet_dry' } as const;
-  const side = slots.wet_dry_bound;
   return [
     ...slotTargets(slots).map((target) => limitOf(target, sure)),
-    ...(ratio === undefined
-      ? []
-      : [
-          ...(side === 'most'
-            ? []
-            : [
-                {
-                  measure: wetDry,
-                  bound: 'least',
-                  amount: side ? ratio : ratio * (1 - ABOUT),
-                  from: 'asked',
-                } as const,
-              ]),
-          ...(side === 'least'
-            ? []
-            : [
-                {
-                  measure: wetDry,
-                  bound: 'most',
-                  amount: side ? ratio : ratio * (1 + ABOUT),
-                  from: 'asked',
-                } as const,
-              ]),
-        ]),
+    ...wetDryLimits(slots),
     ...(pieceG === undefined
       ? []
       : ([
@@ -52,6 +28,22 @@ export function limitsWanted(slots: Slots): Limit[] {
           { measure, bound: 'most', amount: pieceG * (1 + ABOUT), from: 'asked' },
         ] as const)),
   ];
+}
+
+function wetDryLimits(slots: Slots): Limit[] {
+  const ratio = slotNumber(slots, 'wet_dry');
+  if (ratio === undefined) return [];
+  const upper = slotNumber(slots, 'wet_dry_most');
+  const side = slots.wet_dry_bound;
+  const limit = (bound: Limit['bound'], amount: number): Limit => ({
+    measure: { kind: 'wet_dry' },
+    bound,
+    amount,
+    from: 'asked',
+  });
+  if (upper !== undefined) return [limit('least', ratio), limit('most', upper)];
+  if (side === 'least' || side === 'most') return [limit(side, ratio)];
+  return [limit('least', ratio * (1 - ABOUT)), limit('most', ratio * (1 + ABOUT))];
 }
 
 function limitOf(target: Target, sure: boolean): Limit {
@@ -91,7 +83,11 @@ export function foodLimitsWanted(slots: Slots, recipe: Recipe, book: Book, mixSh
   const found = new Map<string, FoodLimit>();
   const add = (limit: FoodLimit) =>
     found.set(limit.foodId, { ...found.get(limit.foodId), ...limit } as FoodLimit);
-  if (slots.whole === true) for (const limit of wholeOnes(recipe)) add(limit);
+  if (typeof slots.whole_of === 'string') {
+    const unit = String(slots.whole_unit ?? 'package');
+    for (const food of foodsNamed(recipe, book, slots.whole_of))
+      add({ foodId: food.id, ...wholeOf(food, unit, mixShare) });
+  } else if (slots.whole === true) for (const limit of wholeOnes(recipe)) add(limit);
   for (const item of slotList(slots, 'ingredient_limit')) {
     const { ingredient, amount, amount_unit, bound } = item as Record<string, unknown>;
     for (const food of foodsNamed(recipe, book, String(ingredient))) {
@@ -102,6 +98,16 @@ export function foodLimitsWanted(slots: Slots, recipe: Recipe, book: Book, mixSh
   for (const words of slotList(slots, 'keep').map(itemLine))
     for (const food of foodsNamed(recipe, book, words)) add({ foodId: food.id, fixed: true });
   return [...found.values()];
+}
+
+/**
+ * Whole packages of a batch, shared by its mixes; scoops are counted in each mix. Throws `no_portion` when nobody has said
+ * how much one holds.
+ */
+function wholeOf(food: Food, unit: string, mixShare: number): Pick<FoodLimit, 'wholeG' | 'package'> {
+  const massG = commonPackage(food, unit)?.massG ?? massOf(food, 1, unit).massG;
+  const each = unit === 'scoop' ? 1 : mixShare;
+  return { wholeG: massG * each, package: { word: unit, each } };
 }
 
 function foodsNamed(recipe: Recipe, book: Book, words: string) {

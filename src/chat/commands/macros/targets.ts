@@ -26,6 +26,12 @@ const WANTED_LOW: ReadonlySet<NutrientKey> = new Set([
 
 /** The nutrient a target is about. Throws `bad_option` for a word that names none. */
 export function targetKey(target: Target): NutrientKey {
+  if (target.amount < 0)
+    throw new Problem(
+      'bad_quantity',
+      `${target.amount} ${target.unit} ${target.nutrient} is below zero.`,
+      `Write an amount from 0, like "at least 20 g protein".`,
+    );
   const key = nutrientOf(target.nutrient);
   if (key) return key;
   throw new Problem(

@@ -2,8 +2,8 @@ import type { Slots, SlotValue } from '../../slots.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { find } from '../slots/find.ts';
-import { costTargets, holds, shareTargets } from '../slots/holds.ts';
-import { avoid, dish, nameOf } from '../slots/names.ts';
+import { costTargets, holds, keptFoods, shareTargets } from '../slots/holds.ts';
+import { avoid, dish } from '../slots/names.ts';
 import { quantity } from '../slots/numbers.ts';
 import { targets } from '../slots/targets.ts';
 
@@ -46,6 +46,31 @@ export const balance: IntentReader = {
     ],
     [/ (?:raise|boost|bump|lower|reduce|increase|decrease) (?:[a-z]+ )*M /, 7],
     [/ wet (?:to |over |- )?(?:\/ )?dry (?:ratio )?(?:[a-z]+ ){0,3}(?:N|Q) /, 9.6],
+    // A nutrient with a price, a weight, whole measures or a scoop in doubt is something to be held, not looked up.
+    [
+      new RegExp(` (?:R|P|it|them) .*${AMOUNT} (?:of )?M .*C | (?:R|P|it|them) .*C .*${AMOUNT} (?:of )?M `),
+      9.2,
+    ],
+    [
+      new RegExp(` ${AMOUNT} (?:of )?M .*(?:and|at|with|,)? ?(?:a |each )?P (?:of |at |weighing |mass )?Q `),
+      9.2,
+    ],
+    [
+      / M .*(?:even|also|still) (?:if|when|with) (?:[a-z]+ )*(?:scooped|scoops?|cups?|U) | M .*if scooped /,
+      9.2,
+    ],
+    [
+      new RegExp(` ${AMOUNT} (?:of )?M .*(?:whole|full|entire) (?:U|packages?|packs?|packets?|cans?|jars?) `),
+      9.2,
+    ],
+    [new RegExp(` R (?:[a-z]+ )*(?:between |from )?N (?:to|and|-) ${AMOUNT} (?:of )?M `), 8],
+    [
+      new RegExp(
+        ` ${AMOUNT} (?:of )?M .*F (?:is |are |stays? |kept )?(?:fixed|unchanged|the same|as it is|as they are) `,
+      ),
+      9.2,
+    ],
+    [new RegExp(` ${AMOUNT} (?:of )?M .*(?:keep|fix|same|leave|dont change|dont touch) (?:[a-z]+ )?F `), 9.2],
     [/ R (?:[a-z]+ )*G (?:of )?(?:the )?M from M /, 9],
     // What if: pieces of so much each, and how many there are then.
     [/ (?:N|Q) (?:of )?M (?:[a-zP,]+ )*how many (?:P|pieces) /, 9.2],
@@ -58,18 +83,10 @@ export const balance: IntentReader = {
       ...dish(lexed),
       ...avoid(lexed),
       ...counted(lexed),
-      ...kept(lexed),
+      ...keptFoods(lexed),
       ...holds(lexed),
     };
   },
 };
 
 const counted = (lexed: Lexed): Slots => (find(lexed, / N (?:[a-z]+ )?(?:P|R) /) ? quantity(lexed) : {});
-
-function kept(lexed: Lexed): Slots {
-  const foods = find(
-    lexed,
-    / (?:keep|keeping|dont touch|dont change|leave) (?:[a-z]+ )*F (?:and (?:the )?F )*/,
-  )?.filter((atom) => atom.sym === 'F');
-  return foods ? { keep: foods.map(nameOf) } : {};
-}

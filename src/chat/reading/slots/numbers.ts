@@ -109,7 +109,8 @@ export function pieceMass(lexed: Lexed): Slots {
   const atom =
     find(lexed, / Q (?:each|apiece|per P|a P|P) /)?.[0] ??
     lastIn(lexed, / (?:P|R|each) (?:of|at|to|is|weighing|about|around|be) Q /, 'Q') ??
-    lastIn(lexed, / (?:each|every|per) P (?:to|at|of|is|should be|be) Q /, 'Q');
+    lastIn(lexed, / (?:each|every|per) P (?:to|at|of|is|should be|be) Q /, 'Q') ??
+    lastIn(lexed, / (?:M|and|,|with|a|at|each) P (?:weight |mass |size )?Q /, 'Q');
   if (!atom || !/^(g|oz)$/.test(atom.unit ?? '')) return {};
   return { piece_g: Math.round(Number(atom.value) * (atom.unit === 'oz' ? 28.349523125 : 1) * 10) / 10 };
 }

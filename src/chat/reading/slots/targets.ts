@@ -43,15 +43,28 @@ export function targets(lexed: Lexed): Target[] {
     const amount = seen[at];
     if (amount?.value === undefined) return;
     const name = atom.id ?? atom.word;
+    const unit = amount.unit ?? NUTRIENTS.find((fact) => fact.name === name)?.unit ?? 'g';
+    const range = rangeOf(seen, at);
+    if (range) {
+      found.push({ nutrient: name, amount: range.least, unit, bound: 'least' });
+      found.push({ nutrient: name, amount: range.most, unit, bound: 'most' });
+      return;
+    }
     const bound = boundBefore(seen, Math.min(at, i));
-    found.push({
-      nutrient: name,
-      amount: amount.value,
-      unit: amount.unit ?? NUTRIENTS.find((fact) => fact.name === name)?.unit ?? 'g',
-      ...(bound ? { bound } : {}),
-    });
+    found.push({ nutrient: name, amount: amount.value, unit, ...(bound ? { bound } : {}) });
   });
   return found;
+}
+
+/** "20-22 g", "between 20 and 22 g": both ends. */
+function rangeOf(seen: readonly Atom[], at: number): { least: number; most: number } | undefined {
+  const amount = seen[at];
+  if (amount?.value === undefined) return undefined;
+  if (amount.most !== undefined) return { least: amount.value, most: amount.most };
+  const [opens, low, joins] = [seen[at - 3], seen[at - 2], seen[at - 1]];
+  const isBetween = /^(?:between|from)$/.test(opens?.sym ?? '') && /^(?:and|to|-)$/.test(joins?.sym ?? '');
+  if (!isBetween || low?.value === undefined || !isAmount(low)) return undefined;
+  return { least: Math.min(low.value, amount.value), most: Math.max(low.value, amount.value) };
 }
 
 const isAmount = (atom: Atom | undefined): boolean =>
