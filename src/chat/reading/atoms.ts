@@ -32,6 +32,8 @@ export type Sym =
 /** Day and time as said; `when` is put together from these. */
 export interface Moment {
   readonly day?: string;
+  /** The same date looking back, where nobody wrote the year and `day` lies far ahead. */
+  readonly past?: string;
   readonly time?: string;
   readonly offset?: string;
   readonly every?: boolean;

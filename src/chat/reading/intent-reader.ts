@@ -10,11 +10,14 @@ export interface IntentReader {
   /** Words and symbols of which one must be there before the rules are tried. */
   readonly cues: readonly string[];
   readonly rules: readonly Rule[];
+  /** A shape it is never meant by, whatever its rules find: a question is no entry. */
+  readonly never?: RegExp;
   slots(lexed: Lexed): Slots;
 }
 
 /** The strongest rule that fits; several that fit break ties. */
 export function scoreOf(reader: IntentReader, lexed: Lexed): number {
+  if (reader.never?.test(lexed.shape)) return 0;
   let best = 0;
   let fitting = 0;
   for (const [pattern, weight] of reader.rules) {

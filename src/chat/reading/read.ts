@@ -10,6 +10,7 @@ import { secondLook } from './second-look.ts';
 import { emergencyTopic } from './signs/emergency.ts';
 import { lastLook } from './signs/last-look.ts';
 import { medicalTopic } from './signs/medical.ts';
+import { undoAsked } from './undo-asked.ts';
 
 export interface ReadingContext {
   readonly book: Book;
@@ -32,6 +33,8 @@ export function read(text: string, context: ReadingContext): Reading {
   if (overridden !== undefined) return overridden;
   const roster = rosterSentence(lexed);
   if (roster !== undefined) return { intent: 'allergens', slots: roster };
+  const undone = undoAsked(lexed, context.conversation);
+  if (undone !== undefined) return { intent: undone, slots: { undo: true } };
   const told = toldEntry(lexed);
   if (told !== undefined) return asked(told, lexed);
   const chosen = choose(lexed);

@@ -7,12 +7,13 @@ import { settled, withQuestion } from '../../stock/merged.ts';
 import { whenDone } from '../../stock/when.ts';
 import { askWhichStock, oneRecipe, whichSaid } from '../../stock/which.ts';
 import { piecesOf } from '../../stock/words.ts';
+import { undo } from '../served/undo.ts';
 import { countedHead } from './head.ts';
 
 /** Puts the stock right by a count made by hand. */
 export const counted: Command = {
   ...countedHead,
-  answers: (asked) => log(withQuestion(asked)),
+  answers: (asked) => (asked.slots.undo === true ? undo(asked) : log(withQuestion(asked))),
 };
 
 async function log(asked: Asked): Promise<Answered> {

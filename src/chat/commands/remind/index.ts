@@ -30,9 +30,13 @@ function withQuestion(asked: Asked): Asked {
   const before = question.reading.slots;
   const task =
     question.slot === 'task' ? (asked.slots.task ?? before.task) : (before.task ?? asked.slots.task);
-  const slots: Slots = { ...before, ...asked.slots, task, when: joined(before.when, asked.slots.when) };
+  const slots: Slots = { ...before, ...asked.slots, task, when: joined(before.when, hourOf(asked)) };
   return { ...asked, slots: { ...slots, time_unsure: asked.slots.time_unsure } };
 }
+
+/** An hour alone is read as today's; beside a day said before it is only the hour. */
+const hourOf = ({ slots: { when }, request: { text } }: Asked): unknown =>
+  typeof when === 'string' && !/to(?:day|night)|2day/i.test(text) ? when.replace(/^today /, '') : when;
 
 /** A day from one and an hour from the other. */
 function joined(before: unknown, now: unknown): string | undefined {

@@ -9,12 +9,13 @@ import { settled, withQuestion } from '../../stock/merged.ts';
 import { itemsTaken, recipesTaken, takenData, takenLine } from '../../stock/taken.ts';
 import { whenDone } from '../../stock/when.ts';
 import { askWhichStock, whichSaid } from '../../stock/which.ts';
+import { undo } from '../served/undo.ts';
 import { tossedHead } from './head.ts';
 
 /** What was thrown out, and why. */
 export const tossed: Command = {
   ...tossedHead,
-  answers: (asked) => log(withQuestion(asked)),
+  answers: (asked) => (asked.slots.undo === true ? undo(asked) : log(withQuestion(asked))),
 };
 
 async function log(asked: Asked): Promise<Answered> {

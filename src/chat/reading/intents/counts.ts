@@ -4,7 +4,7 @@ import type { Lexed } from '../lexed.ts';
 import { first, lastIn } from '../slots/find.ts';
 import { batch, ingredient, location, nameOf, recipe, sport } from '../slots/names.ts';
 import { amount, bareUnit, numberOf, quantity, unitAfter } from '../slots/numbers.ts';
-import { madeWhen, when } from '../slots/when.ts';
+import { doneWhen, madeWhen } from '../slots/when.ts';
 
 const COUNT = '(?:N|all|everything|the rest|rest|B|last)';
 
@@ -18,13 +18,13 @@ const SERVED: readonly Rule[] = [
   [new RegExp(` (?:served|serving) (?:[a-z]+ )*${COUNT}? ?`), 6],
   [
     new RegExp(
-      ` (?:P|S|team|athletes|guys|they|everyone|we|players|crew) (?:[a-z]+ )?(?:ate|eaten|grabbed|took|taken|finished|demolished|crushed|had|got) (?:[a-z]+ ){0,3}${COUNT} (?:of )?(?:[a-z]+ )?(?:R|P)? ?`,
+      ` (?:P|S|team|athletes|guys|they|everyone|we|players|crew) (?:[a-z]+ )?(?:ate|eaten|grabbed|took|taken|finished|demolished|crushed|had|got) (?:[a-z]+ ){0,3}${COUNT} (?:of )?(?:[a-z]+ )?(?:R|P) `,
     ),
     8.6,
   ],
   [
     new RegExp(
-      ` (?:ate|eaten|grabbed|took|taken|finished|demolished|crushed|had|got) (?:[a-z]+ ){0,3}${COUNT} (?:of )?(?:[a-z]+ )?(?:R|P)? ?`,
+      ` (?:ate|eaten|grabbed|took|taken|finished|demolished|crushed) (?:[a-z]+ ){0,3}${COUNT} (?:of )?(?:[a-z]+ )?(?:R|P)? ?`,
     ),
     6.7,
   ],
@@ -32,8 +32,6 @@ const SERVED: readonly Rule[] = [
   [new RegExp(` took out ${COUNT} `), 7],
   [/ N (?:R|P|more)? ?(?:went|gone|eaten|served|taken|handed|used|grabbed|sold)(?: out)? /, 7],
   [/ (?:team|athletes|P|S|guys|players|they) (?:[a-z]+ )?(?:ate|took|grabbed|had|got|eaten) /, 6.8],
-  [/^ (?:[a-z]+ )?undo (?:[a-z]+ )*/, 8],
-  [/ undo /, 7],
   [/ (?:handed|gave) (?:[a-z]+ )*out /, 7],
 ];
 
@@ -74,7 +72,6 @@ export const served = countReader(
     'grabbed',
     'went',
     'gone',
-    'undo',
     'eaten',
     'distributed',
     'used',
@@ -151,26 +148,28 @@ function countReader(intent: Intent, cues: readonly string[], rules: readonly Ru
 function slotsOf(intent: Intent, lexed: Lexed): Slots {
   const { shape } = lexed;
   const dated = / (?:from|made|baked) (?:[a-z]+ )?W | W (?:R|P) /.test(shape);
-  const count = quantity(lexed);
+  const count = countedIn(intent, lexed);
   return {
     ...food(intent, lexed),
-    ...(count.quantity === undefined && / (?:all|everything|the rest|whole batch) /.test(shape)
+    ...(count.quantity === undefined &&
+    / (?:all|everything|the rest|(?:whole|entire|full|complete) (?:[a-z]+ |R |P ){0,2}) ?/.test(shape)
       ? { quantity: 'all', ...unitOf(lexed) }
       : count),
     ...(count.quantity !== undefined && count.unit === undefined ? unitOf(lexed) : {}),
     ...recipe(lexed),
     ...location(lexed),
-    ...(dated ? madeWhen(lexed) : when(lexed)),
+    ...(dated ? madeWhen(lexed) : doneWhen(lexed)),
     ...reason(intent, shape),
     ...team(lexed),
-    ...(/ (?:about|around|like|roughly|approx|approximately|maybe|ish|almost|nearly) (?:N|B) /.test(shape)
+    ...(/ (?:about|abt|around|like|roughly|approx|approximately|circa|maybe|almost|nearly) (?:N|B|Q) | (?:N|B|Q) (?:ish|or so) /.test(
+      shape,
+    )
       ? { approx: true }
       : {}),
     ...items(lexed),
     ...batch(lexed),
     ...leaving(intent, lexed),
     ...note(intent, lexed),
-    ...(/ undo /.test(shape) ? { undo: true } : {}),
     ...remaining(lexed),
   };
 }
@@ -204,13 +203,29 @@ function reason(intent: Intent, shape: string): Slots {
   if (/ (?:tasting|taste|sample|samples|sampled|test) /.test(shape)) return { reason: 'tasting' };
   if (/ (?:bus|travel|trip|road|away|plane|travelling|traveling) /.test(shape)) return { reason: 'travel' };
   if (intent === 'tossed') return { reason: 'waste' };
-  return intent === 'served' && !/ undo /.test(shape) ? { reason: 'served' } : {};
+  return intent === 'served' ? { reason: 'served' } : {};
 }
 
+/** "2 cups of overnight oats" counts cups; "no more date bars" counts none. */
+function countedIn(intent: Intent, lexed: Lexed): Slots {
+  const count = quantity(lexed);
+  if (count.quantity !== undefined) return count;
+  if (intent === 'counted' && / (?:no|zero) (?:more )?R /.test(lexed.shape)) return { quantity: 0 };
+  const cups = first(lexed, 'Q');
+  const isDish = lexed.syms.has('R') && !lexed.syms.has('F');
+  return cups?.unit === 'cup' && isDish ? { quantity: numberOf(cups), unit: 'cup' } : count;
+}
+
+/** The team as it was called: "women's soccer", "the rowers". */
 function team(lexed: Lexed): Slots {
   const atom = first(lexed, 'S');
-  return atom ? { team: atom.word, ...sport(lexed) } : {};
+  if (atom) return { team: SIDE.exec(lexed.text)?.[0].toLowerCase() ?? atom.word, ...sport(lexed) };
+  const players = lexed.seen.find((each) => each.sym === 'P' && each.unit === 'person');
+  const played = players && sport(lexed);
+  return played?.sport === undefined ? {} : { team: players?.text, ...played };
 }
+
+const SIDE = /\b(?:wo)?men'?s\s+[a-z]+/i;
 
 const TAKEN_OUT =
   / (?:took|take|taken|pulled|set|put|brought|bring) (?:[a-z]+ )?(?:out |(?:N|all) (?:[a-zARP]+ )*(?:out|to (?:the )?(?:tailgate|counter|table)) )/;
@@ -247,7 +262,7 @@ export function items(lexed: Lexed): Slots {
     rows.push({
       quantity: numberOf(atom),
       ...(unitAfter(seen, i).unit === undefined ? {} : { unit: unitAfter(seen, i).unit as string }),
-      ...(after.sym === 'R' ? { recipe: nameOf(after) } : {}),
+      ...(after.sym === 'R' || after.id !== undefined ? { recipe: nameOf(after) } : {}),
     });
   });
   return rows.length > 1 ? { items: rows } : {};

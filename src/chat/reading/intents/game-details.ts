@@ -38,6 +38,14 @@ function hourIn(atom: Atom): Departure | undefined {
   return { time: clock(hour, 0), unsure: true, used: new Set([atom]) };
 }
 
+/** "moved to 4", "now 6": an hour nobody called am or pm. */
+function hourChangedTo(atom: Atom, i: number, seen: readonly Atom[]): Atom {
+  if (atom.sym !== 'N' || !CHANGES_TO.test(seen[i - 1]?.sym ?? '')) return atom;
+  if (/^[PRUAFLT]$/.test(seen[i + 1]?.sym ?? '')) return atom;
+  const hour = hourIn(atom);
+  return hour === undefined ? atom : { ...atom, sym: 'W', moment: { time: hour.time, unsure: true } };
+}
+
 const CHANGES_TO = /^(?:to|now|until|till)$/;
 
 /**
@@ -46,7 +54,7 @@ const CHANGES_TO = /^(?:to|now|until|till)$/;
  */
 export function gameTimes(lexed: Lexed): Slots {
   const departure = departureIn(lexed);
-  const { seen } = lexed;
+  const seen = lexed.seen.map(hourChangedTo);
   const isStart = (atom: Atom): boolean => atom.moment !== undefined && departure?.used.has(atom) !== true;
   const pivot = seen.findLastIndex(
     (atom, i) =>
@@ -97,7 +105,7 @@ const ENDS_NAME =
 export function against(lexed: Lexed): Slots {
   const versus = opponent(lexed).opponent;
   const name = typeof versus === 'string' ? versus : AT_NAME.exec(lexed.text)?.[1];
-  const plain = (name ?? namedBefore(lexed.text))
+  const plain = (name ?? namedBefore(lexed.text) ?? strangerBefore(lexed))
     ?.replace(ENDS_NAME, '')
     .replace(/\s+(?:leave|leaves|leaving|bus)$/i, '')
     .trim()
@@ -105,14 +113,23 @@ export function against(lexed: Lexed): Slots {
   return plain ? { opponent: plain } : {};
 }
 
-const NAMED = /\b(?:the|our)\s+([a-z][a-z .'-]*?)\s+(?:game|match|meet)\b/i;
+const NAMED =
+  /\b(?:the|our|til|till|until|before|after|for|to|of|whens|^)\s+((?:(?!(?:the|of|our|an?|next|is|are|do|we|for|to|til|till|until|before|what|time|that|this)\b)[a-z.'-]+\s+){1,3})(?:game|match|meet)\b/i;
 const NO_NAME =
   /^(?:next|last|first|home|away|big|new|old|other|whole|same|mon|tue|wed|thu|fri|sat|sun|today|tomorrow|(?:wo)?men|soccer|football|volleyball|basketball|baseball|softball|swim|track|tennis|golf|lacrosse|hockey|wrestling|rowing)/i;
 
 /** "the Riverton game". */
 function namedBefore(text: string): string | undefined {
-  const name = NAMED.exec(text)?.[1];
+  const name = NAMED.exec(text)?.[1]?.trim();
   return name === undefined || NO_NAME.test(name) ? undefined : name;
+}
+
+/** "ridgeline game friday": the strange words right before it. */
+function strangerBefore({ seen }: Lexed): string | undefined {
+  const at = seen.findIndex(({ sym }) => /^(?:game|match|meet)$/.test(sym));
+  const words: string[] = [];
+  for (let i = at - 1; i >= 0 && seen[i]?.unknown; i--) words.unshift(seen[i]?.text ?? '');
+  return words.length > 0 && words.length < 4 ? words.join(' ') : undefined;
 }
 
 export function side(lexed: Lexed): Slots {

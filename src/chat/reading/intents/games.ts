@@ -38,12 +38,50 @@ export const schedule: IntentReader = {
     'week',
     'race',
     'S',
+    'playing',
+    'playin',
+    'travel',
+    'plays',
+    'leaving',
+    'meets',
+    'tip',
+    'pitch',
+    'puck',
+    'faceoff',
+    'night',
+    'homecoming',
+    'opener',
+    'look',
+    'looking',
   ],
   rules: [
     [/ (?:schedule|calendar) /, 6],
     [/^ (?:[a-z]+ ){0,3}(?:schedule|calendar) (?:[a-zW]+ ){0,3}\?? ?$/, 7],
     [new RegExp(` (?:when|whens|what time) (?:[a-zWS]+ ){0,6}${EVENT} `), 7.5],
-    [/ (?:when|who) (?:do|are|is|does) (?:[a-z]+ ){0,2}(?:play|playing) /, 8],
+    [/ (?:when|who|whos|whom) (?:[a-zSP]+ ){0,5}(?:play|plays|playing|playin|facing|against) /, 8.2],
+    [
+      / (?:what|how) (?:does|is|are|do|s) .*(?:week|weekend|month|W|schedule|slate) (?:[a-z]+ ){0,3}(?:look|looking|looks) /,
+      8.2,
+    ],
+    [
+      /^ (?:whats |what is |who is |whos )?(?:on )?(?:the )?(?:tip ?off|tip off|first pitch|puck drop|kick ?off|face ?off|start) (?:time )?(?:of |for |on |at )?(?:the )?.*\? $/,
+      7.8,
+    ],
+    [
+      / (?:tip off|tipoff|first pitch|puck drop|kick off|kickoff|face off|faceoff|start) time | start time (?:of|for) /,
+      7.8,
+    ],
+    [/ (?:what time|when) (?:[a-zS]+ ){0,4}(?:leaving|leave|tip off|tips off|kick off|puck) /, 8.2],
+    [
+      / (?:days|weeks|sleeps|long) (?:til|till|until|to|before|till the) (?:the )?(?:[a-zS]+ ){0,4}(?:game|match|meet|night|opener|homecoming|season|tournament|kickoff|tipoff|championship|playoffs?) /,
+      8.4,
+    ],
+    [/ next (?:home|away) (?:game|date|match|one|meet|stand|contest) /, 8.2],
+    [
+      /^ (?:do|are|when do|where do) we (?:travel|traveling|travelling|on the road|away) (?:[a-z]+ )*(?:W|this|next) /,
+      7.5,
+    ],
+    [/ (?:homecoming|senior night|home opener|season opener) (?:[a-z]+ )*(?:game|W|\?|begin|start|$)/, 6],
     [new RegExp(` next (?:[a-zS]+ )?${EVENT} `), 6.5],
     [/^ (?:list |show |all |the |our |upcoming |my )*(?:S )?(?:games|matches|meets) \?? ?$/, 7],
     [/^ what (?:[a-z]+ ){0,4}prep (?:this |next |for |on |the )*W \?? ?$/, 7],
@@ -57,7 +95,7 @@ export const schedule: IntentReader = {
       / (?:when|what time) (?:[a-zW]+ )*(?:leave|depart|departure|leaves|kick|kickoff|start|starts|begin) /,
       8,
     ],
-    [/ how many (?:[a-z]+ )?(?:games|matches|meets|races|events) /, 8],
+    [/ how many (?:[a-zS]+ ){0,3}(?:games|matches|meets|races|events|contests) /, 9],
     [/ how many (?:[a-zP]+ )?(?:Z|days|weeks) (?:[a-z]+ )*(?:until|till|to|before|til) /, 8],
     [
       / (?:whats|what is|anything|what|whos) (?:[a-z]+ )?(?:on|happening|going on|up|coming up|scheduled|planned) (?:[a-z]+ )*(?:W)? ?/,
@@ -73,8 +111,8 @@ export const schedule: IntentReader = {
     ],
     [/ (?:any|did) (?:[a-z]+ )*(?:change|changes|changed) .*(?:schedule|calendar|games?) /, 8],
     [
-      / (?:is|are|was|has) (?:[a-zW]+ )*(?:game|games|match|practice) (?:[a-z]+ )*(?:cancelled|canceled|postponed|moved|on) /,
-      8,
+      / (?:is|are|was|has|did|hear|heard|true) (?:[a-zWS]+ )*(?:game|games|match|practice|meet|kickoff|S) (?:[a-zW]+ )*(?:cancelled|canceled|called off|postponed|moved|move|change|happening|happen|rained out|on) /,
+      8.8,
     ],
     [
       / (?:do we|are we|is there|do you|have we|any) (?:[a-z]+ )*(?:games?|match|matches|play|meet|playing) /,
@@ -83,6 +121,7 @@ export const schedule: IntentReader = {
   ],
   slots: (lexed) => ({
     ...ask(lexed),
+    ...named(lexed),
     ...when(lexed),
     ...sport(lexed),
     ...against(lexed),
@@ -90,9 +129,14 @@ export const schedule: IntentReader = {
   }),
 };
 
+/** A question changes no game: "game cancelled?", "bus leaves at 8?"; "can you add a game …?" is a request. */
+const GAME_ASKED =
+  /^(?!.* (?:add|move|cancel|delete|remove|import|upload|sync|reschedule|change|push|put|load) (?:[a-zWS]+ ){0,4}(?:game|match|meet|scrimmage|calendar|H|to|it) )(?!.* (?:H|calendars?) ).*(?: \? $|^ (?:is|are|was|were|did|does|do|has|when|whens|what|whats|who|how|any|which|where) )/;
+
 /** What is told about a game: a new one, a move, an import. */
 export const game: IntentReader = {
   intent: 'game',
+  never: GAME_ASKED,
   cues: [
     'game',
     'games',
@@ -147,6 +191,7 @@ export const game: IntentReader = {
     if (source.action !== undefined) return source;
     return {
       ...action(lexed),
+      ...named(lexed),
       ...gameTimes(lexed),
       ...sport(lexed),
       ...against(lexed),
@@ -158,19 +203,49 @@ export const game: IntentReader = {
 };
 
 function ask({ shape }: Lexed): Slots {
-  if (/ (?:home or away|away or home) | (?:is|are) .*(?:home|away) /.test(shape)) return { ask: 'home_away' };
-  if (/ (?:how many (?:[a-zP]+ )?(?:Z|days|weeks)|how long|days until) /.test(shape))
+  if (
+    / (?:home or away|away or home) | (?:is|are) (?!.*how many).*(?:home|away) | where (?:do|are) (?:[a-z]+ )*play/.test(
+      shape,
+    )
+  )
+    return { ask: 'home_away' };
+  if (
+    / (?:how many (?:[a-zP]+ )?(?:Z|days|weeks|sleeps)|how long|(?:days|weeks|Z) (?:until|til|till|to|before)) /.test(
+      shape,
+    )
+  )
     return { ask: 'days_until' };
   if (/ (?:how many|number of) /.test(shape)) return { ask: 'count' };
-  if (/ (?:cancelled|canceled|called off|still on|postponed) /.test(shape)) return { ask: 'cancelled' };
-  if (/ (?:change|changed|changes|moved|rescheduled) /.test(shape)) return { ask: 'changes' };
+  if (
+    / (?:cancelled|canceled|called off|still on|postponed|rained out|(?:not|still) happen(?:ing)?|happening|off or on|on or off) /.test(
+      shape,
+    )
+  )
+    return { ask: 'cancelled' };
+  if (
+    / (?:change|changed|changes|moved|rescheduled|(?:did|has|have) .*move|new time|different time) /.test(
+      shape,
+    )
+  )
+    return { ask: 'changes' };
   if (/ (?:leave|leaves|leaving|depart|departs|departure) /.test(shape)) return { ask: 'departure' };
   if (
-    / (?:what time|when) .*(?:kickoff|kick|start|starts|tipoff|begin|game W|W game) | what time /.test(shape)
+    / (?:what time|when|whens) .*(?:kickoff|kick|start|starts|tipoff|tip off|tips off|begin|begins|puck|first pitch|face off|faceoff|game W|W game) | what time | (?:start|tip off|tipoff|kickoff|kick off|game) time |(?:first pitch|puck drop|tip off|tipoff|face off|faceoff|kickoff) (?:[a-z]+ )*(?:W |\?)/.test(
+      shape,
+    )
   )
     return { ask: 'start_time' };
   if (/ (?:next|when|who|whos) /.test(shape)) return { ask: 'next' };
   return {};
+}
+
+const SPECIAL =
+  /\b(homecoming|senior (?:night|day)|(?:home|season) opener|rivalry|alumni|parents'? (?:weekend|day)|championship|playoffs?|semi ?finals?|spring game)\b/i;
+
+/** A game by the name it goes by: "homecoming", "senior night". */
+function named({ text }: Lexed): Slots {
+  const name = SPECIAL.exec(text)?.[1];
+  return name === undefined ? {} : { game: name.toLowerCase() };
 }
 
 function imported(lexed: Lexed): Slots {

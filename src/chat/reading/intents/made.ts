@@ -133,7 +133,11 @@ function corrected(lexed: Lexed): Slots {
     (atom) => atom.sym === 'N',
   );
   const [now, was] = pair ?? [];
-  const isCorrection = pair !== undefined || / (?:actually|correction|correct|meant) /.test(lexed.shape);
+  const isCorrection =
+    pair !== undefined ||
+    / (?:actually|correction|correct|meant) |^ (?:nope|no|sorry|oops|wait|hold on) (?:it |that |there )*(?:was|were|is|are|should be) (?:only )?N /.test(
+      lexed.shape,
+    );
   const count =
     / all (?:[a-z]+ )?(?:R|P) /.test(lexed.shape) && !lexed.syms.has('N')
       ? { quantity: 'all' }
@@ -160,6 +164,10 @@ function places(lexed: Lexed): Slots {
   return {
     ...(moved || from ? { move: true } : {}),
     ...(from ? { location_from: nameOf(from) } : {}),
-    ...(to ? { location: nameOf(to) } : strangePlace(lexed)),
+    ...(to
+      ? { location: nameOf(to) }
+      : / (?:froze|freeze|frozen) /.test(lexed.shape) && !from
+        ? { location: 'freezer' }
+        : strangePlace(lexed)),
   };
 }

@@ -3,7 +3,7 @@ import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { find, first } from '../slots/find.ts';
 import { numberOf } from '../slots/numbers.ts';
-import { when } from '../slots/when.ts';
+import { when, whenText } from '../slots/when.ts';
 
 export const remind: IntentReader = {
   intent: 'remind',
@@ -24,10 +24,27 @@ export const remind: IntentReader = {
     'got',
     'mine',
     'J',
+    'remember',
+    'reminding',
+    'reminded',
+    'let',
+    'text',
+    'message',
+    'notify',
   ],
   rules: [
-    [/ (?:remind|reminder|reminders) /, 9],
+    [/ (?:remind(?! (?:me|us) (?:again )?(?:what|how|which|who|where|why|when))|reminder|reminders) /, 9],
+    [/ (?:reminded|reminding) /, 9],
+    [/ remember (?:me|us) (?:W|Z|to|at|about|for|in) /, 9],
+    [
+      / (?:ping|nudge|alert|notify|buzz|poke|text|message) (?:me|us|everyone|everybody|the [a-z]+|P) (?:[a-z]+ ){0,4}(?:W|Z|to) /,
+      8.7,
+    ],
     [/ (?:timer|alarm) /, 8.5],
+    [
+      /^ W (?:at )?W (?:to )?(?:log|record|take|check|count|clean|pack|prep|wash|label|sweep|wipe|rotate|send|post|order|pull|thaw|set|do) /,
+      8.8,
+    ],
     [/ snooze /, 9],
     [/ stop (?:reminding|bugging|pinging|telling|texting) (?:me|us|the|everyone) /, 9],
     [/^ (?:in |after )?(?:Z|W) (?:[a-z]+ )?(?:tell|ping|nudge|text|message) (?:me|us|the|everyone) to /, 9],
@@ -35,7 +52,10 @@ export const remind: IntentReader = {
       / (?:ping|nudge|alert|notify|tell|text|message) (?:me|us|everyone|everybody|the|all|P|[a-z]+) (?:[a-z]+ )*W /,
       8.5,
     ],
-    [/ (?:dont let|make sure|let) (?:me|us|P|the) (?:[a-z]+ )*(?:forget|remember|know) /, 8.6],
+    [
+      / (?:dont let|make sure|let) (?:me|us|P|the) (?:[a-z]+ )*(?:forget|remember|know(?! (?:what|how|if|when|which|where|who|whats))) /,
+      8.6,
+    ],
     [
       /^ (?:W )+(?:[a-z]+ )*(?:order|check|soak|thaw|clean|pack|prep|call|count|buy|wash|label|make|bake) /,
       5.5,
@@ -67,12 +87,26 @@ function moment(lexed: Lexed): Slots {
     return {
       when: `game -${lead.value % 1440 === 0 ? `${lead.value / 1440}d` : lead.value % 60 === 0 ? `${lead.value / 60}h` : `${lead.value}min`}`,
     };
-  const said = when(lexed);
+  const said = movedTo(lexed) ?? when(lexed);
   const days = EVERY.exec(lexed.text)?.[1];
   if (days !== undefined) return { ...said, when: `every ${daysOf(days)}${timeOf(said.when)}` };
-  if (said.when !== undefined) return said;
+  // An hour alone is today's; the answer asks where it has passed.
+  if (typeof said.when === 'string')
+    return /^\d\d:\d\d$/.test(said.when) ? { ...said, when: `today ${said.when}` } : said;
   const length = first(lexed, 'Z');
   return length && typeof numberOf(length) === 'number' ? { when: `+${numberOf(length)}min` } : {};
+}
+
+/** "move my Monday reminder to Tuesday 10:00": the day it has now is no time to come. */
+function movedTo(lexed: Lexed): Slots | undefined {
+  const said = find(
+    lexed,
+    / (?:move|change|reschedule|push|shift|bump) (?:[a-z]+ )*W (?:[a-z]+ )*to (?:W )+/,
+  );
+  const to = said?.findLastIndex(({ sym }) => sym === 'to');
+  if (said === undefined || to === undefined) return undefined;
+  const text = whenText(said.slice(to).flatMap(({ moment }) => moment ?? []));
+  return text === undefined ? undefined : { when: text };
 }
 
 const DAY = '(?:mon|tue|tues|wed|weds|thu|thur|thurs|fri|sat|sun)(?:day|nesday|rsday|urday|sday)?s?';
@@ -95,6 +129,12 @@ const timeOf = (when: unknown): string => {
 
 function action({ shape }: Lexed): Slots {
   if (
+    / (?:cancel|delete|remove|clear|stop|kill|drop|turn off) (?:[a-z]+ )*(?:reminders?|timers?|alarms?|reminding) /.test(
+      shape,
+    )
+  )
+    return { action: 'cancel' };
+  if (
     / (?:list|show|what|which|whats|see|all|any) (?:[a-z]+ )*(?:reminders?|timers?|alarms?) |^ reminders? \?? ?$/.test(
       shape,
     )
@@ -110,21 +150,31 @@ function action({ shape }: Lexed): Slots {
   if (/(?:^| )done J | J (?:is )?done |^ (?:ok |all |its |were |im )*done $/.test(shape))
     return { action: 'done' };
   if (/ (?:cancel|delete|remove|stop|kill|clear|drop|turn off) /.test(shape)) return { action: 'cancel' };
-  return / (?:move|change|reschedule|push|shift) (?:[a-z]+ )*(?:reminders?|J) /.test(shape)
+  return / (?:move|change|reschedule|push|shift|bump) (?:[a-zW]+ )*(?:reminders?|timers?|alarms?|J) /.test(
+    shape,
+  )
     ? { action: 'move' }
     : {};
 }
 
 const AUDIENCE =
-  /\b(?:remind|ping|nudge|alert|notify|tell|message)\s+(?:the\s+|all\s+(?:the\s+)?)?(me|us|everyone|everybody|interns?|team|staff|dietitian|kitchen|coach(?:es)?|crew|[a-z]+ staff)\b/i;
+  /\b(?:remind|ping|nudge|alert|notify|tell|text|message|let|make sure|reminder for)\s+(?:the\s+|all\s+(?:the\s+)?|whole\s+)*(me|us|everyone|everybody|interns?|team|staff|dietitian|kitchen|coach(?:es)?|crew|[a-z]+ staff)\b/i;
 
 function audience(lexed: Lexed): Slots {
   const whom = AUDIENCE.exec(lexed.text)?.[1]?.toLowerCase();
   return whom === undefined ? {} : { audience: whom };
 }
 
+const WHOM =
+  '(?:me|us|everyone|everybody|interns?|team|staff|dietitian|kitchen|coach(?:es)?|crew|girls|guys|athletes|players|captains?)';
+/** The asking itself, wherever it stands: what comes before it may be a reason, what comes after it is the task. */
+const ASKING = [
+  `\\b(?:remind(?:ed|ers?|ing)?|rmind|remeber|remember(?=\\s+(?:me|us)))\\b(?:\\s+for)?(?:\\s+(?:the|all|my|our|whole))*(?:\\s+${WHOM}\\b)?`,
+  `\\b(?:don'?t\\s+let|make\\s+sure|let)\\b(?:\\s+(?:the|all|my|our|whole))*(?:\\s+${WHOM}\\b)?(?:\\s+(?:know|forget|remember)s?\\b)?`,
+  `\\b(?:timer|alarm|ping|nudge|alert|notify|tell|text|message|snooze|buzz|poke)\\b(?:\\s+for)?(?:\\s+(?:the|all|my|our|whole))*(?:\\s+${WHOM}\\b)?`,
+].map((pattern) => new RegExp(pattern, 'i'));
 const LEAD =
-  /^(?:(?:hey|hi|pls|please|can|could|u|you|also|ok|and)\s+)*(?:(?:set|add|create|make|put)\s+)?(?:an?\s+)?(?:(?:remind(?:er|ers)?|timer|alarm|ping|nudge|alert|notify|tell|message|snooze)\b\s*)?(?:(?:don'?t let|make sure|let)\s+)?(?:(?:the|all)\s+)*(?:(?:me|us|everyone|everybody|interns?|team|staff|dietitian|kitchen|coach(?:es)?|crew)\b\s*)?(?:forget\s+|remember\s+)?/i;
+  /^(?:(?:hey|hi|pls|please|can|could|would|will|u|you|also|ok|and|so|i need|i want|i would like|to be)\s+)*(?:(?:set|add|create|make|put)\s+)?(?:an?\s+)?/i;
 const TIME = new RegExp(
   `\\b(?:(?:in|on|at|by|around|this|next|every|each|for|the)\\s+)*(?:${DAY}|today|tonight|tomorrow|tmrw|tmr|tomorow|yesterday|daily|noon|midnight|\\d{1,2}:\\d\\d(?:\\s*[ap]\\.?m\\b\\.?)?|\\d{1,2}\\s*[ap]m\\b|\\d{1,2}\\/\\d{1,2}(?:\\/\\d+)?|\\d{4}-\\d\\d-\\d\\d|(?:\\+|in\\s+)?(?:an?|half an|\\d+)\\s*(?:min(?:ute)?s?|hours?|hrs?|h|days?)\\b(?:\\s+from now)?(?:\\s+before (?:the |each |every )?(?:game|match|meet))?|(?:day|night|morning) before (?:the |each |every )?(?:next )?(?:game|match|meet)|game\\s*-\\s*\\d+\\s*(?:d|h|min)|(?:every|each|this)\\s+(?:day|morning|evening|night|afternoon|week)|morning|at\\s+\\d{1,2}(?!\\d))\\b`,
   'gi',
@@ -132,14 +182,27 @@ const TIME = new RegExp(
 
 /** What is left when the asking and the time are taken away. */
 function task(lexed: Lexed): Slots {
-  const about = /\breminder\s+(?:about|for|to)\s+(.+)$/i.exec(lexed.text)?.[1];
-  const rest = (about ?? lexed.text.replace(LEAD, ''))
-    .replace(EVERY, ' ')
-    .replace(TIME, ' ')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .replace(/^(?:(?:(?:to|that|about|for|we need to|i need to)\b|[,:;.-])\s*)+/i, '')
-    .replace(/(?:\s+(?:at|on|in|by|every|pls|please|and)|[\s,.!?])+$/i, '')
-    .toLowerCase();
+  const plain = bareHours(lexed).reduce(
+    (text, hour) => text.replace(new RegExp(`(?:\\b(?:at|by|around)\\s+)?\\b${hour}\\b`, 'i'), ' '),
+    lexed.text.replace(EVERY, ' ').replace(TIME, ' '),
+  );
+  const said = ASKING.map((pattern) => pattern.exec(plain)).find((match) => match !== null);
+  const after = said ? cleaned(plain.slice(said.index + said[0].length)) : '';
+  const rest = after.length > 2 ? after : cleaned(plain.slice(0, said?.index ?? plain.length));
   return rest.length > 2 ? { task: rest } : {};
 }
+
+/** "mon 9 order milk", "at 2 30": hours that only the reader knows from numbers. */
+const bareHours = ({ seen }: Lexed): string[] =>
+  seen.flatMap(({ moment, text }) =>
+    moment?.time !== undefined && /^\d{1,2}(?: \d\d)?$|^0\d{3}$/.test(text) ? [text] : [],
+  );
+
+const cleaned = (text: string): string =>
+  text
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(LEAD, '')
+    .replace(/^(?:(?:to|that|about|for|we need to|i need to|they need to)\b\s*|[,:;.-]\s*)+/i, '')
+    .replace(/(?:\s+(?:at|on|in|by|every|pls|please|and|thanks|thx)|[\s,.!?])+$/i, '')
+    .toLowerCase();

@@ -66,11 +66,41 @@ export const stock: IntentReader = {
     'got',
     'arrived',
     'came',
+    'past',
+    'old',
+    'there',
+    'remains',
+    'until',
+    'till',
+    'count',
+    'details',
+    'made',
+    'grab',
+    'hand',
   ],
   rules: [
     ...DELIVERY.map((pattern): [RegExp, number] => [pattern, 9.4]),
     [FOOD_LEFT, 8.5],
     [/^ (?:the )?L \?? ?$/, 6],
+    [
+      /^(?!.* (?:toss|tossed|discard|discarded|throw|threw|dump|dumped|trash|trashed|bin|binned) ).* past (?:its |their |the )?(?:dates?|F|use by|prime) /,
+      8.3,
+    ],
+    [/ how old (?:is|are) (?:[a-zL]+ )*(?:R|P|F) /, 8],
+    [
+      / (?:is|are) there (?:still |at least |about |already )?N (?:[a-z]+ )?(?:A )?(?:R|P) (?!in (?:a|each|one|every))/,
+      9.2,
+    ],
+    [/ how many remains? /, 8],
+    [/ (?:until|till) (?:when|which day|what day|what date) /, 8],
+    [/^ (?:the |our )?(?:[a-z]+ |P |L |R )?count (?:pls|please|now|rn|\?)? ?$/, 7.4],
+    [
+      / (?:which|what) (?:[a-zRP]+ )*(?:grab|use|pull|serve|take|eat|go|put out|hand out|open) (?:[a-z]+ ){0,2}first /,
+      9.3,
+    ],
+    [/ (?:what|whats|everything|anything|list|which) (?:[a-z]+ ){0,5}(?:on hand|in stock) /, 7.6],
+    [/ (?:any|what|whats|which|how many) (?:[a-z]+ )*A (?:[a-zRP]+ )*(?:left|on hand|available) /, 8.8],
+    [/ (?:details|info|information|history|story) (?:of|on|about|for) (?:[a-z]+ )*(?:R|batch|P) /, 7.8],
     [
       /^ (?:[a-z]+ )?(?:do|did|have|will|are) (?:we|you|u|i|they) (?:still |even )?(?:have|has|had|got|get) (?:enough |about |at least )?N (?:[a-z]+ )?(?:A )?(?:R|P) /,
       9.2,
@@ -85,7 +115,7 @@ export const stock: IntentReader = {
     [/ how (?:many|much) (?:[a-z]+ ){0,2}left /, 8],
     [/ how (?:many|much) .*L /, 7],
     [
-      / (?:any|is there|are there|do we have|have we got|we got|got any) (?:[a-z]+ )*(?:A )?(?:R|P|F) (?:[a-z]+ )*(?:left|in L|there|available)? ?/,
+      / (?:any|is there|are there|do we have|have we got|we got|got any) (?:(?!else |other |smth |something |substitute |instead )[a-z]+ )*(?:A )?(?:R|P|F) (?:[a-z]+ )*(?:left|in L|there|available)? ?/,
       5.6,
     ],
     [/ do (?:we|you|u) (?:still )?have (?:[a-z]+ )*(?:A )?(?:R|P) /, 6.7],
@@ -111,7 +141,10 @@ export const stock: IntentReader = {
     [/ (?:P|R) (?:are |we )?left \?? ?/, 6.6],
     [/ (?:P|R) (?:do )?we have /, 6.5],
     [/ (?:where|which) (?:[a-z]+ )*(?:R|P) .*(?:L|shelf|fridge|kept|stored)? ?/, 3],
-    [/ when (?:was|were) (?:[a-z]+ )*(?:R|P) (?:[a-z]+ )*made /, 7.5],
+    [
+      / when (?:was|were|did) (?:[a-zL]+ )*(?:R|P) (?:[a-zL]+ )*(?:made|make) | when (?:was|were) (?:R|P) .*made /,
+      7.9,
+    ],
     [/ batch (?:info|code|number|[a-z]+ )*/, 2],
     [/ (?:need|must|have) to be (?:thrown|tossed) /, 6],
     [/ (?:what|which) .*(?:L) /, 4],
@@ -135,9 +168,9 @@ export const stock: IntentReader = {
       / (?:made|from|baked) (?:[a-z]+ )?W | W (?:batch of )?(?:R|P) /.test(lexed.shape) ||
       asked.ask === 'batch_info';
     return {
+      ...bareUnit(lexed),
       ...dishMeant(lexed),
       ...batch(lexed),
-      ...bareUnit(lexed),
       ...location(lexed),
       ...filter(lexed),
       ...(made ? madeWhen(lexed) : when(lexed)),
@@ -149,8 +182,14 @@ export const stock: IntentReader = {
 };
 
 function filter({ shape }: Lexed): Slots {
-  if (/ (?:expired|past date|out of date|too old|thrown|throw|toss|tossed|discard|discarded) /.test(shape))
+  if (
+    / (?:expired|past (?:its |their |the )?(?:dates?|F|use by|prime)|out of date|too old|thrown|throw|toss|tossed|discard|discarded) /.test(
+      shape,
+    )
+  )
     return { filter: 'expired' };
+  if (/ (?:needs?|has|have|must|should|gotta) (?:to )?be (?:used|eaten|served|gone|finished) /.test(shape))
+    return { filter: 'expiring' };
   if (/ (?:expire|expires|expiring|go bad|going bad) /.test(shape) && !/ when /.test(shape))
     return { filter: 'expiring' };
   if (/ (?:low|par) /.test(shape)) return { filter: 'low' };
@@ -159,20 +198,26 @@ function filter({ shape }: Lexed): Slots {
 
 /** "nut free bars left" asks for whatever is nut free, even where one recipe is nicknamed so. */
 function dishMeant(lexed: Lexed): Slots {
-  return first(lexed, 'R')?.needs ? {} : recipe(lexed);
+  const dish = first(lexed, 'R');
+  if (!dish?.needs) return recipe(lexed);
+  return dish.unit === undefined ? {} : { unit: dish.unit };
 }
 
 function ask({ shape }: Lexed): Slots {
+  if (/ first /.test(shape)) return { ask: 'first_out' };
   if (WEEK.test(shape)) return { ask: 'week' };
   if (/ use by | when .*expire|still (?:good|ok|okay|fine|usable) /.test(shape)) return { ask: 'use_by' };
-  if (/ shelf life | how long /.test(shape)) return { ask: 'shelf_life' };
+  if (/ (?:until|till) (?:when|which day|what day|what date) /.test(shape))
+    return { ask: / made | W /.test(shape) ? 'use_by' : 'shelf_life' };
+  if (/ shelf life | how long | how many (?:days|weeks) /.test(shape)) return { ask: 'shelf_life' };
   if (
-    / enough | (?:do|did|have|will) (?:we|you|u|i|they) (?:still |even )?(?:have|has|had|got|get) (?:about |at least )?N /.test(
+    / enough | (?:is|are) there (?:still |at least |about |already )?N | (?:do|did|have|will) (?:we|you|u|i|they) (?:still |even )?(?:have|has|had|got|get) (?:about |at least )?N /.test(
       shape,
     )
   )
     return { ask: 'enough' };
-  if (/ first /.test(shape)) return { ask: 'first_out' };
+  if (/ how old | (?:details|info|information|history|story) (?:of|on|about|for) /.test(shape))
+    return { ask: 'batch_info' };
   if (/ who (?:made|baked|did|prepped) | when (?:was|were) /.test(shape)) return { ask: 'batch_info' };
   return {};
 }

@@ -5,7 +5,7 @@ import type { Lexed } from '../lexed.ts';
 import { all, find, first } from '../slots/find.ts';
 import { nameOf, recipe } from '../slots/names.ts';
 import { numberOf, quantity } from '../slots/numbers.ts';
-import { durationMin, when } from '../slots/when.ts';
+import { doneWhen, durationMin } from '../slots/when.ts';
 
 export const temperature: IntentReader = {
   intent: 'temperature',
@@ -40,9 +40,19 @@ export const temperature: IntentReader = {
     'danger',
     'readings',
     'reading',
+    'internal',
+    'core',
+    'center',
+    'probed',
+    'forgot',
+    'soup',
   ],
   rules: [
     [/ (?:R|F|P) (?:is |are )?(?:holding|held|hot holding) (?:at )?N /, 8.3],
+    [
+      / (?:R|F|P|it|they|center|middle) (?:[a-z]+ ){0,3}(?:to|at|is|was|reads?|hit) (?:about |only )?N (?:internal|inside|in the (?:middle|center)|core) | N internal /,
+      8.8,
+    ],
     [/ is N too (?:warm|cold|hot) /, 8.5],
     [
       / (?:L|it|R|F|P) (?:[a-z]+ ){0,5}(?:is|its|was|at|reads|reading|says|shows|hit|reached|holding) (?:at |about |around )?N (?:now |right now |in there |inside |rn |deg |again )*$/,
@@ -57,10 +67,15 @@ export const temperature: IntentReader = {
     [/ (?:max|maximum|min|minimum|highest|lowest|safe|right|correct|proper) (?:[a-z]+ )*temp /, 8.2],
     [/ lost power | power (?:[a-z]+ )*(?:Z|out|off|back) /, 8.5],
     [
-      / (?:left|forgot|been|sat|sitting) (?:[a-zRPF]+ )*in (?:the |my |a |his |her |our )?(?:van|car|truck|trunk|bag|backpack|locker|bus|sun|gym bag) .*(?:Z|W|all|since|overnight) /,
+      / (?:left|forgot|been|sat|sitting) (?:[a-zRPFL]+ )*in (?:the |my |a |his |her |our )?(?:van|car|truck|trunk|bag|backpack|locker|bus|sun|gym bag) .*(?:Z|W|all|since|overnight) /,
       8.6,
     ],
 
+    [/^ (?:about |its |just )?N (?:in|at) (?:the |our )?L (?:now |rn )?$/, 7.8],
+    [
+      / (?:from|was|were) (?:N|T) (?:[a-zW]+ )*(?:to|and|then|down to|now) (?:N|T) (?:[a-z]+ )*(?:W|Z|by|after|in) /,
+      8.2,
+    ],
     [/ T /, 5],
     [/ L (?:[a-zW:]+ ){0,5}T /, 8],
     [/ T (?:[a-z]+ ){0,4}L /, 7.5],
@@ -107,7 +122,7 @@ export const temperature: IntentReader = {
       / (?:how cold|how hot|how warm|what temp|what temperature|should|limit|danger zone|how long can|max|maximum|min|minimum|highest|lowest|safe temp|right temp) /.test(
         lexed.shape,
       );
-    const long = durationMin(first(lexed, 'Z'));
+    const long = lasted(lexed);
     return {
       ...reading(lexed),
       ...place(lexed),
@@ -118,7 +133,7 @@ export const temperature: IntentReader = {
       ...(isAsk ? { ask: 'limit' } : {}),
       ...log(lexed),
       ...action(lexed),
-      ...when(lexed),
+      ...doneWhen(lexed),
       ...(found.event === 'time_out' ? quantity(lexed) : {}),
     };
   },
@@ -143,6 +158,12 @@ function action(lexed: Lexed): Slots {
 function reading(lexed: Lexed): Slots {
   const atom = first(lexed, 'T');
   if (atom) return { [atom.unit === 'c' ? 'temp_c' : 'temp_f']: numberOf(atom) };
+  const inPlace = find(lexed, /^ (?:about |its |just )?N (?:in|at) (?:the |our )?L /)?.find(
+    (each) => each.sym === 'N',
+  );
+  const cooled = find(lexed, / N (?:after|in|at) (?:Z|W) /)?.[0];
+  if (inPlace) return { temp_f: numberOf(inPlace) };
+  if (cooled && / (?:cooling|cool|cooled) /.test(lexed.shape)) return { temp_f: numberOf(cooled) };
   const bare = find(
     lexed,
     / (?:L|is|reads|reading|at|says|shows|hit|was|reached) (?:[a-z]+ )?N (?!P|R)/,
@@ -170,22 +191,49 @@ function food(lexed: Lexed): Slots {
 function readings(lexed: Lexed): Slots {
   const rows: SlotValue[] = [];
   let place: Atom | undefined;
-  for (const atom of lexed.seen) {
+  for (const [i, atom] of lexed.seen.entries()) {
     if (atom.sym === 'L') place = atom;
     if ((atom.sym !== 'T' && atom.sym !== 'N') || !place || atom.value === undefined) continue;
     const fahrenheit = atom.unit === 'c' ? Math.round((atom.value * 9) / 5 + 32) : atom.value;
-    rows.push({ location: nameOf(place), temp_f: fahrenheit });
+    const at = lexed.seen
+      .slice(i + 1, i + 3)
+      .find(({ moment, sym }) => moment?.time !== undefined || sym === 'L')?.moment;
+    rows.push({
+      location: nameOf(place),
+      temp_f: fahrenheit,
+      ...(at?.time === undefined ? {} : { time: at.time }),
+    });
     place = undefined;
   }
   return rows.length > 1 ? { readings: rows } : {};
 }
+
+/** How long it lasted: "for 3 hours", "70 F in 2 hours", "out from 2 to 5". */
+function lasted(lexed: Lexed): number | undefined {
+  const long = durationMin(first(lexed, 'Z'));
+  if (long !== undefined) return long;
+  const after = first(lexed, 'W')?.moment?.offset;
+  const minutes = /^\+(\d+)min$/.exec(after ?? '')?.[1];
+  if (minutes !== undefined) return Number(minutes);
+  const ends = find(lexed, / from (?:N|W) (?:to|until|till) (?:N|W) /)?.flatMap((atom) => hourOf(atom) ?? []);
+  const [from, to] = ends ?? [];
+  return from === undefined || to === undefined ? undefined : ((to - from + 12) % 12) * 60;
+}
+
+const hourOf = ({ sym, value, moment }: Atom): number | undefined => {
+  if (moment?.time !== undefined) return Number(moment.time.slice(0, 2)) + Number(moment.time.slice(3)) / 60;
+  return sym === 'N' && value !== undefined && value >= 1 && value <= 12 ? value : undefined;
+};
 
 function event(lexed: Lexed): Slots {
   const { shape } = lexed;
   if (/ (?:power|outage|electricity) /.test(shape)) return { event: 'power_outage' };
   if (/ (?:delivery|delivered|received|receiving|truck|came in|arrived) /.test(shape))
     return { event: 'receiving' };
-  if (/ (?:cooling|cool|cooled|chilling) /.test(shape)) return { event: 'cooling' };
+  if (
+    / (?:cooling|cool|cooled|chilling) | (?:went|dropped|down|fell|gone) from (?:N|T) to (?:N|T) /.test(shape)
+  )
+    return { event: 'cooling' };
   if (/ (?:out|counter|unrefrigerated|sitting|car|sat|room) /.test(shape) && !/ find out /.test(shape))
     return { event: 'time_out' };
   return {};

@@ -117,6 +117,15 @@ function pieceOf(line: Line, i: number): string | undefined {
 /** "fridge 2", "fridge two"; "fridge 44" is a reading. */
 function locationAt(line: Line, i: number, next: number, id: string | undefined): Found {
   const span = spanText(line, i, next);
+  const lettered = /^[a-d]$/.test(wordAt(line, next))
+    ? line.vocabulary.locations.get(
+        `${span.word.replace(/^(?:refrigerator|frig|reefer)$/, 'fridge')} ${wordAt(line, next)}`,
+      )
+    : undefined;
+  if (lettered !== undefined) {
+    const { text, word } = spanText(line, i, next + 1);
+    return { atom: { sym: 'L', text, word, id: lettered }, next: next + 1 };
+  }
   const number = /^(?:[1-9]|1\d|one|two|three|four)$/.test(wordAt(line, next))
     ? ordinal(wordAt(line, next))
     : undefined;

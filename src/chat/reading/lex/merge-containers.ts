@@ -2,6 +2,9 @@ import type { Atom } from '../atoms.ts';
 
 /** What a finished dish is handed out in. */
 const CONTAINERS: ReadonlySet<string> = new Set(['bag', 'jar', 'packet', 'tub', 'box', 'bottle', 'slice']);
+
+export const isContainerUnit = (unit: string | undefined): boolean =>
+  unit !== undefined && CONTAINERS.has(unit);
 /** Fewer cups than this may be an amount of it. */
 const MANY_CUPS = 6;
 

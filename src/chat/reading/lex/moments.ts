@@ -87,9 +87,18 @@ function dateAt(line: Line, i: number): Found | undefined {
 }
 
 function dateFrom(line: Line, i: number, next: number): Found | undefined {
-  const day = writtenDate(spanText(line, i, next).word, line.nowMs, line.timeZone);
-  return day === undefined ? undefined : found(line, i, next, { day });
+  const { word } = spanText(line, i, next);
+  const day = writtenDate(word, line.nowMs, line.timeZone);
+  if (day === undefined) return undefined;
+  const isFar = Date.parse(day) > line.nowMs + HALF_A_YEAR_MS && !/\d{4}|\/.*\//.test(word);
+  return found(line, i, next, {
+    day,
+    ...(isFar ? { past: `${Number(day.slice(0, 4)) - 1}${day.slice(4)}` } : {}),
+  });
 }
+
+/** A date without a year that is farther ahead than this may be one that was. */
+const HALF_A_YEAR_MS = 180 * 86_400_000;
 
 function wordMomentAt(line: Line, i: number, word: string): Found | undefined {
   const day = DAY_WORDS.get(word) ?? DAY_WORDS.get(line.forms[i] ?? '');
@@ -152,7 +161,8 @@ function relativeAt(line: Line, i: number, word: string): Found | undefined {
   const unit = wordAt(line, i + 1);
   if (unit === 'week' || unit === 'month')
     return found(line, i, i + 2, { day: word === 'this' ? unit : `${word} ${unit}` });
-  if (word === 'this' && /^(morning|afternoon|evening)$/.test(unit))
+  if (word === 'last' && unit === 'night') return found(line, i, i + 2, { day: 'yesterday' });
+  if (word === 'this' && /^(morning|afternoon|evening|am|pm)$/.test(unit))
     return found(line, i, i + 2, { day: 'today' });
   const day = DAY_WORDS.get(unit);
   return day === undefined ? undefined : found(line, i, i + 2, { day });

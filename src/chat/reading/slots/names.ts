@@ -98,7 +98,7 @@ export function sport(lexed: Lexed): Slots {
 
 const MAY_FOLLOW = /\b(?:vs\.?|versus|against|@)\s+(?:the\s+)?([a-z][a-z .'-]*)/i;
 const ENDS_NAME =
-  /\s+(?:on|at|in|this|next|mon|tue|wed|thu|fri|sat|sun|today|tomorrow|away|home|for|with|and|we|is|to)\b.*$/i;
+  /\s+(?:on|at|in|this|next|mon|tue|wed|thu|fri|sat|sun|today|tomorrow|away|home|for|with|and|we|is|to|has|have|been|got|get|gets|was|were)\b.*$/i;
 
 /** Whom the game is against, lower case. */
 export function opponent(lexed: Lexed): Slots {

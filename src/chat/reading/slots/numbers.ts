@@ -1,5 +1,6 @@
 import type { Slots, SlotValue } from '../../slots.ts';
 import type { Atom } from '../atoms.ts';
+import { isContainerUnit } from '../lex/merge-containers.ts';
 import type { Lexed } from '../lexed.ts';
 import { find, first, lastIn } from './find.ts';
 
@@ -62,9 +63,15 @@ export function unitAfter(seen: readonly Atom[], i: number): Slots {
     const atom = seen[k];
     if (!atom || (STOPS.has(atom.sym) && !(atom.sym === 'of' && k === i + 1))) return {};
     if (atom.sym === 'P') return { unit: atom.unit };
-    if (atom.sym === 'R') return atom.unit === undefined ? {} : { unit: atom.unit };
+    if (atom.sym === 'R') return unitOfDish(atom, seen[k + 1]);
   }
   return {};
+}
+
+/** "9 trail mix bags": a dish that is no piece counts what it is handed out in. */
+function unitOfDish(dish: Atom, next: Atom | undefined): Slots {
+  if (dish.unit !== undefined) return { unit: dish.unit };
+  return next?.sym === 'U' && isContainerUnit(next.unit) ? { unit: next.unit } : {};
 }
 
 /** The piece named without a number: "how many bars left". */

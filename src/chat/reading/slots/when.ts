@@ -4,9 +4,10 @@ import type { Lexed } from '../lexed.ts';
 import { all } from './find.ts';
 
 /** "sat 14:00", "every mon 09:00", "+20min": all moments of a message as one. */
-export function whenText(moments: readonly Moment[]): string | undefined {
+export function whenText(moments: readonly Moment[], isPast = false): string | undefined {
   const offset = moments.find((moment) => moment.offset !== undefined)?.offset;
-  const day = moments.find((moment) => moment.day !== undefined)?.day;
+  const dated = moments.find((moment) => moment.day !== undefined);
+  const day = (isPast ? dated?.past : undefined) ?? dated?.day;
   const time = moments.find((moment) => moment.time !== undefined)?.time;
   const every = moments.some((moment) => moment.every);
   if (offset !== undefined) return time === undefined ? offset : `${offset} ${time}`;
@@ -27,10 +28,16 @@ export function when(lexed: Lexed): Slots {
   return { when: text, ...(moments.some((moment) => moment.unsure) ? { time_unsure: true } : {}) };
 }
 
+/** The moment something was done: a date without a year lies behind. */
+export function doneWhen(lexed: Lexed): Slots {
+  const { made, ...unsure } = madeWhen(lexed);
+  return made === undefined ? {} : { when: made, ...unsure };
+}
+
 /** The same moment under the name `made`: when a batch was made. */
 export function madeWhen(lexed: Lexed): Slots {
   const moments = momentsOf(all(lexed, 'W'));
-  const text = whenText(moments);
+  const text = whenText(moments, true);
   if (text === undefined) return {};
   return { made: text, ...(moments.some((moment) => moment.unsure) ? { time_unsure: true } : {}) };
 }

@@ -102,9 +102,15 @@ function addPieces(book: Book, add: Add): void {
 
 const ANY_DISH: ReadonlySet<string> = new Set(['bar', 'bite', 'ball', 'piece', 'serving', 'snack', 'person']);
 
+/** Written as one word, and the same place. */
+const ONE_WORD_PLACES: ReadonlyMap<string, string> = new Map([
+  ['walkin', 'walk in'],
+  ['reachin', 'reach in'],
+]);
+
 function addGeneral(add: Add): void {
   for (const text of DISHES) add(text, { sym: 'R' });
-  for (const text of LOCATIONS) add(text, { sym: 'L' });
+  for (const text of LOCATIONS) add(text, { sym: 'L', id: ONE_WORD_PLACES.get(text) });
   for (const [id, spellings] of Object.entries(PANS))
     for (const text of spellings) add(text, { sym: 'X', id });
   for (const [unit, spellings] of Object.entries(UNIT_SPELLINGS))
