@@ -10,6 +10,7 @@ import { openKitchen } from '../../src/open-kitchen.ts';
 import type { Database } from '../../src/store/database.ts';
 import { gameBooksIn } from '../../src/store/game-book.ts';
 import { ledgersIn } from '../../src/store/ledger.ts';
+import { reminderBooksIn } from '../../src/store/reminders/book.ts';
 import { CONTEXT, calendarFile, calendarOf } from '../helpers/calendars.ts';
 import { freshDatabase } from '../helpers/database.ts';
 import { at } from '../helpers/reminder-kitchen.ts';
@@ -37,6 +38,7 @@ async function room(calendars: CalendarReach = {}, nowMs = NOW): Promise<Room> {
     calendars,
     games: gameBooksIn(database),
     ledgers: ledgersIn(database, () => nowMs),
+    reminders: reminderBooksIn(database),
   };
   const chat = createChat(kitchen, (error) => {
     throw error;

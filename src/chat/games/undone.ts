@@ -14,7 +14,11 @@ import { effectLines } from './plan-lines.ts';
 const MOST_SHOWN = 5;
 
 /** Says which change of a game or calendar was taken back, how it is now, and what follows for prep and packing. */
-export async function scheduleUndone(asked: Asked, undone: ScheduleUndone): Promise<Answered> {
+export async function scheduleUndone(
+  asked: Asked,
+  undone: ScheduleUndone,
+  reminders: readonly string[],
+): Promise<Answered> {
   const [calendar] = undone.calendars;
   const [only] = undone.games;
   const effects = calendar || !only ? [] : await effectsOf(asked, only);
@@ -23,7 +27,7 @@ export async function scheduleUndone(asked: Asked, undone: ScheduleUndone): Prom
     answer: {
       title: calendar ? calendarTitle(undone) : gameTitle(only),
       sections: [
-        ...list(items),
+        ...list([...items, ...reminders]),
         ...list(undone.left.map(sayGame), 'Changed since, so they stay as they are'),
       ],
       cautions: [],

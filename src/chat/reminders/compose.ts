@@ -1,3 +1,4 @@
+import { gameName, sayWhen } from '../../kitchen/games/say-game.ts';
 import type { Composer, ComposingDesk } from '../../kitchen/reminders/composer.ts';
 import type { Reminder } from '../../kitchen/reminders/reminder.ts';
 import { dateOf } from '../../kitchen/time/zone.ts';
@@ -5,7 +6,7 @@ import type { Answer } from '../answer.ts';
 import { weekAnswer } from '../commands/stock/week.ts';
 import { askedByStaff } from './as-staff.ts';
 import { expired, expiring, stillOut } from './dates.ts';
-import { framed, type Told } from './frame.ts';
+import { framed, type Told, text } from './frame.ts';
 import { missedAnswer } from './missed.ts';
 import { escalation, pack, prep } from './prep.ts';
 import { reading } from './reading.ts';
@@ -44,7 +45,7 @@ async function toldOf(reminder: Reminder, desk: ComposingDesk): Promise<Told | u
     case 'escalation':
       return escalation(reminder, desk);
     case 'own':
-      return { title: `Reminder: ${reminder.about.task}.`, data: { task: reminder.about.task } };
+      return own(reminder, desk);
     case 'calendar':
       return { title: String(reminder.about.title), says: ['schedule'] };
     case 'missed':
@@ -52,6 +53,17 @@ async function toldOf(reminder: Reminder, desk: ComposingDesk): Promise<Told | u
     default:
       return reminder.kind satisfies never;
   }
+}
+
+/** Nothing when it was for a game that is off. */
+function own({ about }: Reminder, { state }: ComposingDesk): Told | undefined {
+  const game = state.tiedGames.find(({ id }) => id === about.gameId);
+  if (about.gameId !== undefined && game?.status !== 'planned') return undefined;
+  return {
+    title: `Reminder: ${about.task}.`,
+    sections: game ? [text(`Before ${gameName(game)}, ${sayWhen(game)}.`)] : [],
+    data: { task: about.task },
+  };
 }
 
 /** On Sunday evening the week so far; told late, on Monday, it is the week before. */

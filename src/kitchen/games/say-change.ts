@@ -8,6 +8,6 @@ export function changeWords({ kind, game, before }: ChangedGame): string {
     return `${name} cancelled: ${sayWhen(game)}; its prep and reminders fall away`;
   if (kind === 'restored') return `${name} is on again: ${sayWhen(game)}`;
   if (kind === 'moved' && before)
-    return `${name} moved: ${sayWhen(game)}, was ${sayWhen(before)}; its prep moves with it`;
+    return `${name} moved: ${sayWhen(game)}, was ${sayWhen(before)}; its prep and reminders move with it`;
   return `${name} changed: ${sayGame(game)}`;
 }

@@ -8,6 +8,7 @@ import { stockReminders } from './planner/dates.ts';
 import { gameReminders } from './planner/games.ts';
 import { HORIZON_DAYS } from './planner/horizon.ts';
 import { ruleReminders } from './planner/rules.ts';
+import { tiedReminders } from './planner/tied.ts';
 import type { Reminder, ReminderRule } from './reminder.ts';
 import type { NewReminder, ReminderBook, Replanned } from './reminder-book.ts';
 
@@ -21,6 +22,9 @@ export interface KitchenState {
   readonly rules: readonly ReminderRule[];
   /** Reminders told, not done, still of help. */
   readonly open: readonly Reminder[];
+  /** People's own reminders that hang on a game, and those games, however far ahead. */
+  readonly tied: readonly Reminder[];
+  readonly tiedGames: readonly Game[];
 }
 
 /** The books of one workspace that the planner reads. */
@@ -37,13 +41,14 @@ export function plansFor({ games, holdings, book, nowMs }: KitchenState): readon
 
 /** Every reminder of the next days that the kitchen's settings, stock, games and rules ask for. */
 export function plannedReminders(state: KitchenState): readonly NewReminder[] {
-  const { book, nowMs, holdings, games, rules, open } = state;
+  const { book, nowMs, holdings, games, rules, open, tied, tiedGames } = state;
   const { settings } = book;
   return [
     ...dailyReminders(settings, nowMs),
     ...stockReminders(holdings, settings, nowMs),
     ...gameReminders({ games, plans: plansFor(state), open, settings, nowMs }),
     ...ruleReminders(rules, nowMs, settings.timeZone),
+    ...tiedReminders({ tied, games: tiedGames, zone: settings.timeZone, nowMs }),
   ];
 }
 
@@ -55,7 +60,22 @@ export async function kitchenState(books: PlanningBooks, book: Book, nowMs: numb
   const games = await books.games.between(addDays(today, -1), addDays(today, HORIZON_DAYS));
   const rules = await books.reminders.rules();
   const open = await books.reminders.open(nowMs);
-  return { book, nowMs, holdings, games, rules, open };
+  const tied = await books.reminders.tied(nowMs);
+  const tiedGames = await gamesOf(tied, games, books.games);
+  return { book, nowMs, holdings, games, rules, open, tied, tiedGames };
+}
+
+async function gamesOf(
+  tied: readonly Reminder[],
+  known: readonly Game[],
+  book: GameBook,
+): Promise<readonly Game[]> {
+  const found: Game[] = [];
+  for (const id of new Set(tied.map(({ about }) => String(about.gameId)))) {
+    const game = known.find((each) => each.id === id) ?? (await book.get(id));
+    if (game) found.push(game);
+  }
+  return found;
 }
 
 /** Plans again: cheap enough for every minute, and the same state plans the same. */

@@ -35,6 +35,8 @@ export interface ReminderBook {
   upcoming(most: number): Promise<readonly Reminder[]>;
   /** Told and not done, while it still helps; latest told first. */
   open(nowMs: number): Promise<readonly Reminder[]>;
+  /** People's own ones that hang on a game and move with it: to come, told or called off in the last two weeks. */
+  tied(nowMs: number): Promise<readonly Reminder[]>;
   /** Could not be delivered since then, with the reason the surface gave; latest first. */
   undelivered(sinceMs: number): Promise<readonly { readonly reminder: Reminder; readonly problem: string }[]>;
   /** Where the messages that told of it stand, as the surface wrote it down when they were sent. */

@@ -41,7 +41,10 @@ function add({ db, engine }: Database, workspace: string, reminder: NewReminder,
 function asking(
   db: Kysely<Schema>,
   workspace: string,
-): Pick<ReminderBook, 'byKey' | 'byCode' | 'upcoming' | 'open' | 'undelivered' | 'offZone' | 'toldAt'> {
+): Pick<
+  ReminderBook,
+  'byKey' | 'byCode' | 'upcoming' | 'open' | 'tied' | 'undelivered' | 'offZone' | 'toldAt'
+> {
   const all = db.selectFrom('reminders').selectAll('reminders').where('reminders.workspace', '=', workspace);
   return {
     async byKey(key) {
@@ -57,7 +60,12 @@ function asking(
     },
 
     async upcoming(most) {
-      const rows = await all.where('state', '=', 'pending').orderBy('due_ms').limit(most).execute();
+      const rows = await all
+        .where('state', '=', 'pending')
+        .orderBy('due_ms')
+        .orderBy('number')
+        .limit(most)
+        .execute();
       return rows.map(reminderOf);
     },
 
@@ -71,6 +79,17 @@ function asking(
         .limit(MOST_OPEN)
         .execute();
       return rows.map(reminderOf).sort((a, b) => (b.sentMs ?? 0) - (a.sentMs ?? 0));
+    },
+
+    async tied(nowMs) {
+      const rows = await all
+        .where('game_id', 'is not', null)
+        .where('planned', '=', 1)
+        .where('due_ms', '>', nowMs - LONGEST_HELP_MS)
+        .orderBy('due_ms')
+        .limit(MOST_OPEN)
+        .execute();
+      return rows.map(reminderOf);
     },
 
     async undelivered(sinceMs) {

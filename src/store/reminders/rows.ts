@@ -63,8 +63,13 @@ export function reminderRow(
     done_by: null,
     done_ms: null,
     sent_ms: null,
+    game_id: gameOf(reminder),
   };
 }
+
+/** What a person set before a game hangs on it; what the planner makes of a game is found by its key. */
+const gameOf = ({ kind, about }: NewReminder): string | null =>
+  kind === 'own' && typeof about.gameId === 'string' ? about.gameId : null;
 
 /** When it is due, as columns. */
 export function dueColumns({

@@ -286,3 +286,54 @@ test('the kitchen’s zone moves: its schedule and people’s wall times move al
   expect(dueOf('own:soak dates')).toBe(at('2026-12-05 15:00', 'America/New_York'));
   expect(dueOf('stock_check:2026-12-05')).toBe(at('2026-12-05 08:00', 'America/New_York'));
 });
+
+describe("people's own before a game", () => {
+  const cooler = (nowMs: number) =>
+    kitchen.parts.books.reminders.add(
+      {
+        key: `own:${nowMs}`,
+        kind: 'own',
+        audience: 'kitchen',
+        about: { task: 'fill the cooler', by: 'IN-01', gameId: 'g1', minutesBefore: 120 },
+        planned: true,
+        dueMs: at('2026-12-05 12:00'),
+        helpsUntilMs: at('2026-12-05 14:00'),
+      },
+      nowMs,
+    );
+  const told = () => kitchen.channel.titles().filter((title) => title.includes('fill the cooler'));
+
+  test('are told once, and once more when the game moves to later after that', async () => {
+    const { games } = kitchen.parts.books;
+    await games.put([game()]);
+    await cooler(at('2026-12-01 09:00'));
+    await kitchen.tick(at('2026-12-05 12:00'));
+    expect(told()).toEqual(['Reminder: fill the cooler.']);
+    await games.put([game({ date: '2026-12-06' as never })]);
+    for (const wall of ['2026-12-05 12:30', '2026-12-05 14:30', '2026-12-06 11:59'])
+      await kitchen.tick(at(wall));
+    expect(told()).toEqual([]);
+    await games.put([game({ date: '2026-12-07' as never })]);
+    await kitchen.tick(at('2026-12-06 12:00'));
+    expect(told()).toEqual([]);
+    await kitchen.tick(at('2026-12-07 12:00'));
+    await kitchen.tick(at('2026-12-07 12:01'));
+    expect(told()).toEqual(['Reminder: fill the cooler.']);
+  });
+
+  test('are not told for a game that is off or gone, and not again once done', async () => {
+    const { games, reminders } = kitchen.parts.books;
+    await games.put([game({ status: 'cancelled' })]);
+    await cooler(at('2026-12-01 09:00'));
+    await kitchen.tick(at('2026-12-05 12:00'));
+    expect(told()).toEqual([]);
+    await games.put([game({ date: '2026-12-06' as never })]);
+    await kitchen.tick(at('2026-12-06 12:00'));
+    expect(told()).toEqual(['Reminder: fill the cooler.']);
+    const [open] = (await reminders.open(at('2026-12-06 12:01'))).filter(({ kind }) => kind === 'own');
+    await reminders.done(open?.id ?? '', 'IN-01', at('2026-12-06 12:01'));
+    await games.put([game({ date: '2026-12-08' as never })]);
+    await kitchen.tick(at('2026-12-08 12:00'));
+    expect(told()).toEqual([]);
+  });
+});

@@ -8,6 +8,7 @@ import { Problem } from '../../../nutrition/problem.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { gamesDesk } from '../../games/desk.ts';
 import { effectLines } from '../../games/plan-lines.ts';
+import { remindersFollow } from '../../games/tied-reminders.ts';
 import { dayMeant, otherHalf, timeIn, todayOf } from '../../games/when.ts';
 import { fits } from '../../games/which-game.ts';
 import { doingOf } from '../../stock/desk.ts';
@@ -59,6 +60,7 @@ async function keep(asked: Asked, date: CalendarDate, time: ClockTime | undefine
   const details = await detailsOf(asked, start);
   const game = newGame({ ...details.told, ...start }, desk.book.settings.timeZone, desk.nowMs);
   await recordGame(desk, doingOf(asked, desk.nowMs), game);
+  await remindersFollow(asked);
   return kept(asked, before, game, details);
 }
 

@@ -3,6 +3,7 @@ import { sayInstant } from '../../../kitchen/time/zone.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { gamesDesk } from '../../games/desk.ts';
+import { remindersFollow } from '../../games/tied-reminders.ts';
 import { doingOf } from '../../stock/desk.ts';
 
 /** Where games come from, when each was read and what was wrong. */
@@ -59,10 +60,12 @@ export async function forgetCalendar(asked: Asked): Promise<Answered> {
   const gone = await games.ofCalendar(only.id);
   const count = gone.length;
   await recordForgotten(desk, doingOf(asked, desk.nowMs), only, gone);
+  const back = only.url === undefined ? [] : [`To have it back: import ${only.url}`];
+  const items = [...(await remindersFollow(asked)), ...back];
   return {
     answer: {
       title: `${only.name} is forgotten, with its ${count} games and their prep`,
-      sections: only.url === undefined ? [] : [{ kind: 'text', text: `To have it back: import ${only.url}` }],
+      sections: items.length > 0 ? [{ kind: 'list', items }] : [],
       cautions: [],
       next: ['undo', 'schedule'].map((says) => ({ label: says, says })),
       audience: 'channel',

@@ -9,6 +9,7 @@ import { Problem } from '../../../nutrition/problem.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { gamesDesk } from '../../games/desk.ts';
 import { effectLines } from '../../games/plan-lines.ts';
+import { remindersFollow } from '../../games/tied-reminders.ts';
 import { dayMeant, otherHalf, timeIn } from '../../games/when.ts';
 import { gameMeant } from '../../games/which-game.ts';
 import { doingOf } from '../../stock/desk.ts';
@@ -83,12 +84,13 @@ export async function changeKnown(
   const after = changedGame(isMoved ? { ...inZone(game, start.time, zone) } : game, told, desk.nowMs);
   refusePast(after, desk.nowMs);
   await recordGame(desk, doingOf(asked, desk.nowMs), after, game);
+  const reminders = await remindersFollow(asked);
   const moved = after.departsMs !== game.departsMs && details.told.departsMs === undefined;
   const assumed = [
     ...details.assumed,
     ...(moved ? ['The departure moved with the start; say "bus leaves 9am" if not.'] : []),
   ];
-  return changed(asked, before, game, after, assumed);
+  return changed(asked, before, game, after, { assumed, reminders });
 }
 
 /** A cancelled game that was said again: it is on. */
@@ -96,7 +98,8 @@ export async function putOnAgain(asked: Asked, before: Outlook, game: Game): Pro
   const desk = gamesDesk(asked);
   const again = withStatus(game, 'planned', desk.nowMs);
   await recordGame(desk, doingOf(asked, desk.nowMs), again, game);
-  return changed(asked, before, game, again, []);
+  const reminders = await remindersFollow(asked);
+  return changed(asked, before, game, again, { assumed: [], reminders });
 }
 
 /** A new hour is said in the kitchen's zone, whatever zone the calendar used. */
@@ -113,7 +116,19 @@ function refusePast(game: Game, nowMs: number): void {
   );
 }
 
-function changed(asked: Asked, before: Outlook, was: Game, game: Game, assumed: readonly string[]): Answered {
+interface Besides {
+  readonly assumed: readonly string[];
+  /** What became of people's own reminders. */
+  readonly reminders: readonly string[];
+}
+
+function changed(
+  asked: Asked,
+  before: Outlook,
+  was: Game,
+  game: Game,
+  { assumed, reminders }: Besides,
+): Answered {
   const { book } = asked.kitchen;
   const after = outlookWith(before, [game], book, asked.request.nowMs);
   const plan = planOf(after.plans, game.id);
@@ -126,7 +141,7 @@ function changed(asked: Asked, before: Outlook, was: Game, game: Game, assumed: 
     answer: {
       title: `${head}: ${sayGame(game)}${isMoved ? `. It was ${sayWhen(was)}` : ''}`,
       sections: [
-        { kind: 'list', items: [...leaves, ...effectLines(asked, before, after, game)] },
+        { kind: 'list', items: [...leaves, ...effectLines(asked, before, after, game), ...reminders] },
         ...(assumed.length > 0 ? [{ kind: 'list' as const, heading: 'Assumed', items: assumed }] : []),
       ],
       cautions: plan?.conflicts ?? [],
@@ -149,11 +164,12 @@ export async function cancelGame(asked: Asked): Promise<Answered> {
   }
   const game = withStatus(meant, 'cancelled', desk.nowMs);
   await recordGame(desk, doingOf(asked, desk.nowMs), game, meant);
+  const reminders = await remindersFollow(asked);
   const after = outlookWith(before, [game], desk.book, desk.nowMs);
   return {
     answer: {
       title: `Cancelled: ${sayGame(meant)}`,
-      sections: [{ kind: 'list', items: effectLines(asked, before, after, game) }],
+      sections: [{ kind: 'list', items: [...effectLines(asked, before, after, game), ...reminders] }],
       cautions: [],
       next: [{ label: 'It is on again', says: `game ${sayAgain(meant)}` }],
       audience: 'channel',

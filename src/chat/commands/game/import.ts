@@ -13,6 +13,7 @@ import { Problem } from '../../../nutrition/problem.ts';
 import type { Section } from '../../answer.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { gamesDesk } from '../../games/desk.ts';
+import { remindersFollow } from '../../games/tied-reminders.ts';
 import { todayOf } from '../../games/when.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 
@@ -29,10 +30,13 @@ export async function importGames(asked: Asked): Promise<Answered> {
     if (!fetchCalendar)
       throw new Problem('unavailable', 'Addresses cannot be fetched here.', 'Import a file instead.');
     const result = await importAddress(desk, fetchCalendar, url);
-    return result ? told(asked, result) : nothingNew();
+    return result ? told(asked, result, await remindersFollow(asked)) : nothingNew();
   }
-  if (typeof file === 'string')
-    return told(asked, await importCalendar(desk, await opened(asked, file), { file }));
+  if (typeof file === 'string') {
+    const bytes = await opened(asked, file);
+    const result = await importCalendar(desk, bytes, { file });
+    return told(asked, result, await remindersFollow(asked));
+  }
   throw new Problem(
     'needs_more',
     'Which calendar?',
@@ -74,7 +78,7 @@ function nothingNew(): Answered {
   };
 }
 
-function told(asked: Asked, result: ImportResult): Answered {
+function told(asked: Asked, result: ImportResult, reminders: readonly string[]): Answered {
   const { calendar, counts, changes, missing, problems, notes } = result;
   return {
     answer: {
@@ -82,6 +86,7 @@ function told(asked: Asked, result: ImportResult): Answered {
       sections: [
         ...nextGames(asked, result),
         ...changeList(changes),
+        ...listOf('Reminders', reminders),
         ...listOf('No longer in the calendar, still planned', missing.map(sayGame)),
         ...listOf(
           `${problems.length} could not be read`,

@@ -1,3 +1,4 @@
+import { leadOf } from '../../../kitchen/reminders/game-lead.ts';
 import type { Reminder } from '../../../kitchen/reminders/reminder.ts';
 import type { NewTime } from '../../../kitchen/reminders/reminder-book.ts';
 import { instantOf } from '../../../kitchen/time/zone.ts';
@@ -145,7 +146,9 @@ export async function moveTo(
   const written = (await books.reminders.move(reminder.id, time, 'person'))
     ? reminder
     : await toldAgain(reminder, time, room);
+  const untied = reminder.planned && leadOf(reminder.about) !== undefined && reminder.kind === 'own';
   return answerOf(`${written.code}: ${name(reminder)}, now ${sayDue({ dueMs }, room)}.`, {
+    sections: untied ? [{ kind: 'text', text: 'It no longer moves with the game.' }] : [],
     next: saying(`done ${written.code}`, 'reminders'),
     data: { ...dataOf({ ...written, ...time }, room), nowMs },
     mark: {

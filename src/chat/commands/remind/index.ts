@@ -7,6 +7,7 @@ import { remindHead } from './head.ts';
 import { listReminders } from './list.ts';
 import { answerOf, type Room, roomOf } from './room.ts';
 import { setReminder } from './set.ts';
+import { putOff } from './snooze.ts';
 import { whichReminder } from './which.ts';
 
 const SNOOZE_WHEN = '+15min';
@@ -27,6 +28,7 @@ export const remind: Command = {
 function withQuestion(asked: Asked): Asked {
   const { question } = asked.conversation;
   if (question?.reading.intent !== 'remind' || asked.slots.action !== undefined) return asked;
+  if (isWhole(asked)) return asked;
   const before = question.reading.slots;
   const task =
     question.slot === 'task' ? (asked.slots.task ?? before.task) : (before.task ?? asked.slots.task);
@@ -37,6 +39,10 @@ function withQuestion(asked: Asked): Asked {
 /** An hour alone is read as today's; beside a day said before it is only the hour. */
 const hourOf = ({ slots: { when }, request: { text } }: Asked): unknown =>
   typeof when === 'string' && !/to(?:day|night)|2day/i.test(text) ? when.replace(/^today /, '') : when;
+
+/** A reminder said from the start is a new one, whatever was asked before. */
+const isWhole = ({ slots, request }: Asked): boolean =>
+  slots.task !== undefined && slots.when !== undefined && /\b(?:remind|timer|alarm)/i.test(request.text);
 
 /** A day from one and an hour from the other. */
 function joined(before: unknown, now: unknown): string | undefined {
@@ -117,7 +123,10 @@ async function actOn(asked: Asked, room: Room): Promise<Answered> {
   const when = slotText(asked.slots, 'when') ?? (action === 'snooze' ? SNOOZE_WHEN : undefined);
   if (when === undefined) return ask(asked, 'when', `Move ${reminder.code} to when?`, []);
   const due = dueIn(when, asked, room);
-  if (due.kind === 'in' || due.kind === 'at') return { answer: await moveTo(reminder, due, room) };
+  if (due.kind === 'in' || due.kind === 'at') {
+    const later = action === 'snooze' ? putOff(reminder, due, room) : due;
+    return { answer: await moveTo(reminder, later, room) };
+  }
   const says =
     due.kind === 'ask' ? due.choices.map((choice) => `move ${reminder.code} to ${choice.when}`) : [];
   return ask(

@@ -1,4 +1,5 @@
-import type { Answer } from '../../answer.ts';
+import type { Reminder } from '../../../kitchen/reminders/reminder.ts';
+import type { Answer, Section } from '../../answer.ts';
 import { list } from '../../reminders/frame.ts';
 import { answerOf, dataOf, namer, type Room, replanned, sayDue, saying } from './room.ts';
 
@@ -14,7 +15,8 @@ export async function listReminders(room: Room): Promise<Answer> {
   const upcoming = await reminders.upcoming(200);
   const failed = await reminders.undelivered(room.nowMs - WEEK_MS);
   const [first] = upcoming;
-  const more = upcoming.length - MOST_LINES;
+  const own = upcoming.filter(({ kind }) => kind === 'own');
+  const planned = upcoming.filter(({ kind }) => kind !== 'own');
   return answerOf(
     first ? `Next: ${name(first)}, ${sayDue(first, room)} (${first.code}).` : 'No reminder is set.',
     {
@@ -32,15 +34,8 @@ export async function listReminders(room: Room): Promise<Answer> {
           failed.map(({ reminder, problem }) => `${reminder.code} · ${name(reminder)} · ${problem}`),
           'Could not be delivered',
         ),
-        ...list(
-          [
-            ...upcoming
-              .slice(0, MOST_LINES)
-              .map((each) => `${each.code} · ${sayDue(each, room)} · ${name(each)}`),
-            ...(more > 0 ? [`and ${more} later`] : []),
-          ],
-          'To come',
-        ),
+        ...toCome(own, 'Set by people', room, name),
+        ...toCome(planned, 'Planned by the kitchen', room, name),
       ],
       next: saying(...(open[0] ? [`done ${open[0].code}`] : []), ...(first ? [`cancel ${first.code}`] : [])),
       data: {
@@ -49,5 +44,22 @@ export async function listReminders(room: Room): Promise<Answer> {
         undelivered: failed.map(({ reminder, problem }) => ({ ...dataOf(reminder, room), problem })),
       },
     },
+  );
+}
+
+/** What people set is not buried under what comes every day. */
+function toCome(
+  reminders: readonly Reminder[],
+  heading: string,
+  room: Room,
+  name: (reminder: Reminder) => string,
+): Section[] {
+  const more = reminders.length - MOST_LINES;
+  return list(
+    [
+      ...reminders.slice(0, MOST_LINES).map((each) => `${each.code} · ${sayDue(each, room)} · ${name(each)}`),
+      ...(more > 0 ? [`and ${more} later`] : []),
+    ],
+    heading,
   );
 }

@@ -1,27 +1,24 @@
-import { gameName, sayWhen } from '../../../kitchen/games/say-game.ts';
 import { OWN_HELPS_MS, occurrence } from '../../../kitchen/reminders/planner/rules.ts';
 import type { ReminderAudience } from '../../../kitchen/reminders/reminder.ts';
 import type { NewReminder } from '../../../kitchen/reminders/reminder-book.ts';
 import {
   addDays,
   type CalendarDate,
-  type ClockTime,
   dateOf,
   instantOf,
   sayTime,
   weekdayOf,
   zoneName,
 } from '../../../kitchen/time/zone.ts';
-import { Problem } from '../../../nutrition/problem.ts';
 import type { Answer } from '../../answer.ts';
 import { listed } from '../../need-words.ts';
+import { type BeforeGame, beforeGame } from './before-game.ts';
 import type { Due } from './due.ts';
 import { answerOf, dataOf, type Room, sayDue, saying } from './room.ts';
 
 /** "in 20 min": of use for two hours after. Common practice, no source. */
 const TIMER_HELPS_MS = 2 * 3_600_000;
 const LONGEST_TASK = 200;
-const GAMES_AHEAD_DAYS = 60;
 const NAMES = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 
 export interface Wish {
@@ -46,9 +43,9 @@ export async function setReminder(
       key: keyOf(task, when.dueMs, room),
       kind: 'own',
       audience: wish.audience,
-      about: { task, by: who },
-      planned: false,
-      helpsUntilMs: when.dueMs + (due.kind === 'in' ? TIMER_HELPS_MS : OWN_HELPS_MS),
+      about: { task, by: who, ...when.about },
+      planned: when.about !== undefined,
+      helpsUntilMs: when.helpsUntilMs,
       dueMs: when.dueMs,
       ...(when.wall ? { wall: when.wall } : {}),
     },
@@ -76,39 +73,16 @@ function toWhom({ audience, forMe }: Wish): string {
     : 'It goes to the kitchen.';
 }
 
-type When = Pick<NewReminder, 'dueMs' | 'wall'> & { readonly note?: string };
+type When = Pick<NewReminder, 'dueMs' | 'wall' | 'helpsUntilMs'> &
+  Partial<Pick<BeforeGame, 'about' | 'note'>>;
 
 async function instantFor(due: Exclude<Due, { kind: 'ask' | 'every' }>, room: Room): Promise<When> {
   const { zone } = room;
-  if (due.kind === 'in') return { dueMs: due.dueMs };
-  if (due.kind === 'at') {
-    const { date, time } = due;
-    return { dueMs: instantOf({ date, time }, zone), wall: { date, time, zone } };
-  }
-  return beforeNextGame(due, room);
-}
-
-async function beforeNextGame(due: Extract<Due, { kind: 'game' }>, room: Room): Promise<When> {
-  const { books, nowMs, zone, asked } = room;
-  const today = dateOf(nowMs, zone);
-  const games = await books.games.between(today, addDays(today, GAMES_AHEAD_DAYS));
-  for (const game of games.filter(({ status }) => status === 'planned')) {
-    const startMs = game.time && instantOf({ date: game.date, time: game.time }, game.timeZone);
-    const time = due.time ?? (asked.kitchen.book.settings.prepTime as ClockTime);
-    const wall = { date: addDays(game.date, -due.days), time, zone };
-    const dueMs = due.minutes > 0 ? startMs && startMs - due.minutes * 60_000 : instantOf(wall, zone);
-    if (dueMs === undefined || dueMs <= nowMs) continue;
-    return {
-      dueMs,
-      ...(due.minutes > 0 ? {} : { wall }),
-      note: `Before ${gameName(game)}, ${sayWhen(game)}. If the game moves, move this one too.`,
-    };
-  }
-  throw new Problem(
-    'not_found',
-    'No game to come leaves time for that.',
-    'Type "schedule" to see the games, or give a day and time.',
-  );
+  if (due.kind === 'game') return beforeGame(due, room);
+  if (due.kind === 'in') return { dueMs: due.dueMs, helpsUntilMs: due.dueMs + TIMER_HELPS_MS };
+  const { date, time } = due;
+  const dueMs = instantOf({ date, time }, zone);
+  return { dueMs, helpsUntilMs: dueMs + OWN_HELPS_MS, wall: { date, time, zone } };
 }
 
 async function setRule(wish: Wish, due: Extract<Due, { kind: 'every' }>, room: Room): Promise<Answer> {

@@ -2,6 +2,7 @@ import type { EventKind, LedgerEvent } from '../../../kitchen/stock/ledger.ts';
 import { type Undone, undoLast } from '../../../kitchen/stock/undo.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Answered, Asked } from '../../command.ts';
+import { remindersFollow } from '../../games/tied-reminders.ts';
 import { scheduleUndone } from '../../games/undone.ts';
 import { pantryWords } from '../../pantry/amount.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
@@ -32,7 +33,7 @@ export async function undo(asked: Asked): Promise<Answered> {
   const kinds = kindsToUndo(asked.request.text);
   const meant = kinds && { kinds, otherwise: (last: LedgerEvent) => another(asked, last) };
   const undone = await undoLast(deskOf(asked), doingOf(asked, asked.request.nowMs), meant);
-  if (undone.schedule) return scheduleUndone(asked, undone.schedule);
+  if (undone.schedule) return scheduleUndone(asked, undone.schedule, await remindersFollow(asked));
   const lines = changes(asked, undone);
   return {
     answer: {

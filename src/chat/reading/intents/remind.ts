@@ -1,6 +1,7 @@
 import type { Slots } from '../../slots.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
+import { BEFORE_GAME, gameNamed, isBeforeGame, minutesBeforeGame } from '../slots/before-game.ts';
 import { find, first } from '../slots/find.ts';
 import { numberOf } from '../slots/numbers.ts';
 import { when, whenText } from '../slots/when.ts';
@@ -74,7 +75,9 @@ export const remind: IntentReader = {
       ...(code || act.action === 'list' || act.action === 'done' || act.action === 'take' ? {} : task(lexed)),
       ...act,
       ...audience(lexed),
-      ...(/\bevery\b|\beach (?:day|mon|tue|wed|thu|fri|sat|sun|morning|week)|\bdaily\b/i.test(lexed.text)
+      ...(/\bevery\b|\beach (?:game|match|meet|day|mon|tue|wed|thu|fri|sat|sun|morning|week)|\bdaily\b/i.test(
+        lexed.text,
+      )
         ? { recurring: true }
         : {}),
     };
@@ -82,17 +85,22 @@ export const remind: IntentReader = {
 };
 
 function moment(lexed: Lexed): Slots {
-  const lead = find(lexed, / Z before (?:the |a |our |every |each |next )*(?:game|match|meet|kickoff) /)?.[0];
-  if (lead?.value !== undefined)
+  const minutes = isBeforeGame(lexed.text)
+    ? (find(lexed, / Z before /)?.[0]?.value ?? minutesBeforeGame(lexed.text))
+    : undefined;
+  if (minutes !== undefined)
     return {
-      when: `game -${lead.value % 1440 === 0 ? `${lead.value / 1440}d` : lead.value % 60 === 0 ? `${lead.value / 60}h` : `${lead.value}min`}`,
+      ...gameNamed(lexed.text),
+      when: `game -${minutes % 1440 === 0 ? `${minutes / 1440}d` : minutes % 60 === 0 ? `${minutes / 60}h` : `${minutes}min`}`,
     };
   const said = movedTo(lexed) ?? when(lexed);
   const days = EVERY.exec(lexed.text)?.[1];
   if (days !== undefined) return { ...said, when: `every ${daysOf(days)}${timeOf(said.when)}` };
-  // An hour alone is today's; the answer asks where it has passed.
-  if (typeof said.when === 'string')
+  if (typeof said.when === 'string') {
+    if (said.when.startsWith('game ')) return { ...gameNamed(lexed.text), ...said };
+    // An hour alone is today's; the answer asks where it has passed.
     return /^\d\d:\d\d$/.test(said.when) ? { ...said, when: `today ${said.when}` } : said;
+  }
   const length = first(lexed, 'Z');
   return length && typeof numberOf(length) === 'number' ? { when: `+${numberOf(length)}min` } : {};
 }
@@ -176,8 +184,8 @@ const ASKING = [
 const LEAD =
   /^(?:(?:hey|hi|pls|please|can|could|would|will|u|you|also|ok|and|so|i need|i want|i would like|to be)\s+)*(?:(?:set|add|create|make|put)\s+)?(?:an?\s+)?/i;
 const TIME = new RegExp(
-  `\\b(?:(?:in|on|at|by|around|this|next|every|each|for|the)\\s+)*(?:${DAY}|today|tonight|tomorrow|tmrw|tmr|tomorow|yesterday|daily|noon|midnight|\\d{1,2}:\\d\\d(?:\\s*[ap]\\.?m\\b\\.?)?|\\d{1,2}\\s*[ap]m\\b|\\d{1,2}\\/\\d{1,2}(?:\\/\\d+)?|\\d{4}-\\d\\d-\\d\\d|(?:\\+|in\\s+)?(?:an?|half an|\\d+)\\s*(?:min(?:ute)?s?|hours?|hrs?|h|days?)\\b(?:\\s+from now)?(?:\\s+before (?:the |each |every )?(?:game|match|meet))?|(?:day|night|morning) before (?:the |each |every )?(?:next )?(?:game|match|meet)|game\\s*-\\s*\\d+\\s*(?:d|h|min)|(?:every|each|this)\\s+(?:day|morning|evening|night|afternoon|week)|morning|at\\s+\\d{1,2}(?!\\d))\\b`,
-  'gi',
+  `\\b(?:(?:in|on|at|by|around|this|next|every|each|for|the)\\s+)*(?:${DAY}|today|tonight|tomorrow|tmrw|tmr|tomorow|yesterday|daily|noon|midnight|\\d{1,2}:\\d\\d(?:\\s*[ap]\\.?m\\b\\.?)?|\\d{1,2}\\s*[ap]m\\b|\\d{1,2}\\/\\d{1,2}(?:\\/\\d+)?|\\d{4}-\\d\\d-\\d\\d|(?:\\+|in\\s+)?(?:an?|half an|one|two|three|four|five|six|ten|fifteen|twenty|thirty|forty[ -]five|ninety|\\d+(?:\\.\\d+)?)\\s*(?:min(?:ute)?s?|hours?|hrs?|h|days?)\\b(?:\\s+and a half)?(?:\\s+from now)?(?:\\s+${BEFORE_GAME})?|(?:day|night|morning) ${BEFORE_GAME}|game\\s*-\\s*\\d+\\s*(?:d|h|min)|(?:every|each|this)\\s+(?:day|morning|evening|night|afternoon|week)|morning|at\\s+\\d{1,2}(?!\\d))\\b`,
+  'giu',
 );
 
 /** What is left when the asking and the time are taken away. */

@@ -189,11 +189,15 @@ function offsetAt(line: Line, start: number, from: number): Found | undefined {
   return undefined;
 }
 
-/** "the day before the game". */
+/** Words before the game may name it; words of a task end the search. */
+const GAME_OR_TASK =
+  /^(games?|match|matches|meet|to|and|for|of|with|from|we|they|i|you|get|leaves?|remind|[.,;:!?]|)$/;
+
+/** "the day before the game", "the day before the Mill Bay game". */
 function dayBeforeGameAt(line: Line, i: number): Found | undefined {
   if (wordAt(line, i + 1) !== 'before') return undefined;
   let next = i + 2;
-  while (/^(the|a|an|each|every|our|next|any|home|away)$/.test(wordAt(line, next))) next++;
+  while (next < i + 6 && !GAME_OR_TASK.test(wordAt(line, next))) next++;
   return /^(games?|match|matches|meet)$/.test(wordAt(line, next))
     ? found(line, i, next + 1, { offset: 'game -1d' })
     : undefined;
