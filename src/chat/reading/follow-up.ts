@@ -1,5 +1,6 @@
 import type { ConversationState } from '../conversation.ts';
 import type { Intent, Reading } from '../slots.ts';
+import { byShape } from './by-shape.ts';
 import { readerOf } from './choose.ts';
 import type { IntentReader } from './intent-reader.ts';
 import type { Lexed } from './lexed.ts';
@@ -85,15 +86,18 @@ export function followUp(
   return answerToQuestion(lexed, conversation, chosen) ?? fragment(lexed, conversation, chosen);
 }
 
+/** The intents each fitting fragment may change, for any request with this shape. */
+const fragmentsFitting = byShape(({ shape }) =>
+  FRAGMENTS.flatMap(([pattern, intents]) => (pattern.test(shape) ? [intents] : [])),
+);
+
 function fragment(
   lexed: Lexed,
   { last }: ConversationState,
   chosen: Chosen | undefined,
 ): Reading | undefined {
   if (!last) return undefined;
-  const fitting = FRAGMENTS.find(
-    ([pattern, intents]) => pattern.test(lexed.shape) && intents.includes(last.intent),
-  );
+  const fitting = fragmentsFitting(lexed).find((intents) => intents.includes(last.intent));
   if (!fitting || (chosen && chosen.score >= STANDS_ALONE && chosen.reader.intent !== 'macros'))
     return undefined;
   const reader = readerOf(last.intent);

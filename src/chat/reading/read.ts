@@ -47,6 +47,7 @@ export function read(text: string, context: ReadingContext): Reading {
 
 /** "made 20 oat bars override: …": what follows is a reason to keep, whatever foods and numbers it names. */
 function withOverride(text: string, context: ReadingContext): Reading | undefined {
+  if (!/override/i.test(text)) return undefined;
   const match = /^(.*\S)[\s,;(]+override\b[\s:,-]*(.*?)\)?\s*$/is.exec(text);
   if (!match) return undefined;
   const [, batch = '', reason = ''] = match;

@@ -9,6 +9,8 @@ const NEEDS = '(?:food |dietary |allergy )?needs?';
 const IMPORT =
   /^(?:please )?(?:import|load|upload|sync)\s+(?:the\s+|a\s+|file\s+|roster\s+)*["']?(.+?\.csv)\b/i;
 const IMPORT_WHICH = /^(?:please )?(?:import|load|upload)\s+(?:the\s+|a\s+|our\s+)?roster\s*$/i;
+/** No sentence below goes without one of these. */
+const ABOUT = /\.csv\b|\b(?:needs?|roster)\b/i;
 const FORGET = 'forget|delete|remove|erase|clear';
 const SHOW = "show|list|see|tell me|what are|what're|whats|what's|give me";
 
@@ -40,11 +42,11 @@ const SET_OF = of(
  * @example rosterSentence(lex('my needs: peanut, vegan')) // { scope: 'roster', action: 'set', avoid: ['peanut', 'animal'] }
  */
 export function rosterSentence({ text }: Lexed): Slots | undefined {
+  if (!ABOUT.test(text)) return undefined;
   const said = text.trim();
   const file = IMPORT.exec(said)?.[1];
   if (file !== undefined) return roster('import', { file });
   if (IMPORT_WHICH.test(said)) return roster('import');
-  if (!/\b(?:needs?|roster)\b/i.test(said)) return undefined;
   if (FORGET_MINE.test(said)) return roster('forget', { who: 'me' });
   const forgotten = codeIn(FORGET_OF, said);
   if (forgotten) return roster('forget', { who: forgotten });

@@ -1,5 +1,6 @@
 import type { ConversationState } from '../conversation.ts';
 import type { Intent } from '../slots.ts';
+import { byShape } from './by-shape.ts';
 import type { Lexed } from './lexed.ts';
 
 /** An entry is named, or undoing itself. */
@@ -13,10 +14,18 @@ const NO_UNDO = / (?:how|remind|reminder|reminders) |^(?!.* undo ).* (?:N|game|W
 
 const ENTRIES: ReadonlySet<Intent> = new Set(['made', 'served', 'tossed', 'counted', 'temperature']);
 
+const howAsked = byShape(({ shape }): 'named' | 'short' | undefined => {
+  if (NO_UNDO.test(shape)) return undefined;
+  if (NAMED.test(shape)) return 'named';
+  return SHORT.test(shape) ? 'short' : undefined;
+});
+
 /** Whether somebody wants an entry taken back, and of which kind: the one named, else the one just made. */
-export function undoAsked({ shape }: Lexed, { last }: ConversationState): Intent | undefined {
+export function undoAsked(lexed: Lexed, { last }: ConversationState): Intent | undefined {
   const wasEntry = last !== undefined && ENTRIES.has(last.intent);
-  if (NO_UNDO.test(shape) || !(NAMED.test(shape) || (wasEntry && SHORT.test(shape)))) return undefined;
+  const how = howAsked(lexed);
+  if (how === undefined || (how === 'short' && !wasEntry)) return undefined;
+  const { shape } = lexed;
   if (/ (?:count|counted|recount) /.test(shape)) return 'counted';
   if (/ (?:toss|tossed|waste|trash|trashed) /.test(shape)) return 'tossed';
   return last?.intent === 'counted' || last?.intent === 'tossed' ? last.intent : 'served';

@@ -12,6 +12,7 @@ import { factorAnswer } from './factor-answer.ts';
 import { limitAnswer } from './limit-answer.ts';
 import { withConversation } from './merge-slots.ts';
 import { partsAnswer } from './parts-answer.ts';
+import { remembered } from './remembered.ts';
 import { rescueAnswer } from './rescue-answer.ts';
 import { limits, targetOf } from './target-of.ts';
 
@@ -76,12 +77,16 @@ const named = (said: unknown, recipe: Recipe) => (said === undefined ? {} : { re
 
 function scaled(asked: Asked, recipe: Recipe): Answered {
   const { slots, kitchen, conversation } = asked;
+  const { book } = kitchen;
   const wanted = targetOf(recipe, kitchen, slots);
   if (!wanted) return askHowMany(asked, recipe);
-  const batch = scaleRecipe(recipe, kitchen.book.foods, wanted.target, wanted.options);
+  const batch = remembered(book, recipe, slots, () => {
+    const made = scaleRecipe(recipe, book.foods, wanted.target, wanted.options);
+    return { pieces: made.pieces, answer: batchAnswer(made, book, slots) };
+  });
   const { question: _answered, ...kept } = conversation;
   return {
-    answer: forAsker(batchAnswer(batch, kitchen.book, slots), asked),
+    answer: forAsker(batch.answer, asked),
     conversation: {
       ...kept,
       recipeId: recipe.id,
