@@ -99,6 +99,7 @@ describe('shopping for batches', () => {
     ['shop for -5 oat bars', 'bad_quantity'],
     ['shop for 1000000000 bars', 'bad_quantity'],
     ['shop for 40 zorbl bars', 'unknown_recipe'],
+    ['shop for 40 and 60 oat bars', 'needs_more'],
     ['shopping list for saturday', 'not_found'],
     ['add -2 lb honey to the list', 'bad_quantity'],
     ['add 0 lb honey to the list', 'bad_quantity'],
@@ -164,6 +165,11 @@ describe('what the shop does not have', () => {
   });
 });
 
+test('what is out after a list is asked of the swap engine, for that recipe', async () => {
+  await answer('shop for 40 oat bars');
+  expect(await data('out of honey')).toMatchObject({ recipe: 'oat-bars', without: ['honey'] });
+});
+
 describe('the list', () => {
   test('keeps what people put on, with who and when, and adds up', async () => {
     await answer('add 2 lb honey to the list', { when: '2026-12-02 10:05' });
@@ -226,6 +232,17 @@ describe('the list', () => {
     await answer('add 2 lb honey to the list', { requestKey: 'k1' });
     expect(await data('add 2 lb honey to the list', { requestKey: 'k1' })).toMatchObject({ noted: false });
     expect(await data('list')).toMatchObject({ items: [{ massG: 907.2 }] });
+  });
+
+  test('takes what people need to buy, and what they took off', async () => {
+    await answer('we need to buy honey and 2 lb oats');
+    expect(await data('list')).toMatchObject({
+      items: [{ food: 'honey' }, { food: 'rolled-oats', massG: 907.2 }],
+    });
+    await answer('took honey off the list');
+    expect(await data('list')).toMatchObject({ items: [{ food: 'rolled-oats' }] });
+    await answer('should we buy honey');
+    expect(await data('list')).toMatchObject({ items: [{ food: 'rolled-oats' }] });
   });
 
   test('a question about it changes nothing', async () => {

@@ -19,7 +19,7 @@ import { deskOf, doingOf } from '../../stock/desk.ts';
 import { settled } from '../../stock/merged.ts';
 import type { Trip } from './batches.ts';
 import { weekTrip } from './games-trip.ts';
-import { itemData } from './shopping-answer.ts';
+import { itemData } from './shopping-data.ts';
 import { tripMeant } from './trip.ts';
 
 /** What was said to go on the list or off it, and what had to be assumed about its packages. */

@@ -7,7 +7,8 @@ import { findFood } from '../../find-food.ts';
 import { todayOf } from '../../games/when.ts';
 import { deskOf } from '../../stock/desk.ts';
 import { weekTrip } from './games-trip.ts';
-import { byHand, itemData, shoppingAnswer } from './shopping-answer.ts';
+import { byHand, shoppingAnswer } from './shopping-answer.ts';
+import { itemData } from './shopping-data.ts';
 
 /** The list: what was put on by hand, and what the games of the next seven days need beyond what is on hand. */
 export async function listAnswer(asked: Asked): Promise<Answer> {

@@ -1,15 +1,14 @@
-import { budgetStanding } from '../../../kitchen/pantry/spending.ts';
 import type { ListedItem } from '../../../kitchen/shopping/list-now.ts';
 import type { Shelf } from '../../../kitchen/shopping/shelf-now.ts';
 import { isWanted, type Shopping, type ShoppingLine } from '../../../kitchen/shopping/shopping.ts';
 import type { Answer, NextStep, Section } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
-import { ifKept } from '../../if-kept.ts';
 import { atLeast, dollars, namesOf, unpricedLine } from '../../money.ts';
 import { listed } from '../../need-words.ts';
-import { pantryWords, tenth } from '../../pantry/amount.ts';
-import { deskOf } from '../../stock/desk.ts';
+import { pantryWords } from '../../pantry/amount.ts';
 import { clockText } from '../../stock/words.ts';
+import { budgetLeft } from './budget-left.ts';
+import { dataOf } from './shopping-data.ts';
 
 /** What a shopping answer is made of. */
 export interface ShoppingTold {
@@ -166,61 +165,3 @@ function cautionsOf(lines: readonly ShoppingLine[], shelf: Shelf): string[] {
       : []),
   ];
 }
-
-async function budgetLeft(
-  asked: Asked,
-  { cents, unpriced, others }: Shopping,
-): Promise<{ readonly line?: string; readonly data: Record<string, unknown> }> {
-  const { ledger, nowMs } = deskOf(asked);
-  const standing = await ifKept(() => budgetStanding(ledger, asked.kitchen.book, nowMs));
-  if (!standing || cents === 0) return { data: {} };
-  const leftAfter = standing.leftCents - cents;
-  const isMost = unpriced.length + others.length + standing.unpriced.length > 0;
-  const { budget } = standing;
-  const most = isMost ? 'at most ' : '';
-  const line =
-    leftAfter < 0
-      ? `This is ${isMost ? 'at least ' : ''}${dollars(-leftAfter)} over the budget: ${dollars(standing.leftCents)} of ${dollars(budget.cents)} is left this ${budget.per} before it.`
-      : `Budget: ${most}${dollars(leftAfter)} of ${dollars(budget.cents)} left this ${budget.per} after it.`;
-  return {
-    line,
-    data: {
-      budget: {
-        cents: budget.cents,
-        per: budget.per,
-        leftCents: standing.leftCents,
-        leftAfterCents: leftAfter,
-      },
-    },
-  };
-}
-
-function dataOf({ lines, others, cents, unpriced }: Shopping): Record<string, unknown> {
-  return {
-    totalCents: cents,
-    isLowerBound: unpriced.length + others.length > 0,
-    unpriced: unpriced.map(({ id }) => id),
-    lines: lines.map((line) => ({
-      food: line.food.id,
-      section: line.section,
-      neededG: tenth(line.neededG),
-      onHandG: line.onHandG === undefined ? null : tenth(line.onHandG),
-      pastDateG: tenth(line.pastDateG),
-      listed: line.listed ? itemData(line.listed) : null,
-      toBuyG: tenth(line.toBuyG),
-      isWanted: isWanted(line),
-      packages: line.packages?.count ?? null,
-      packageG: line.packages?.packageG ?? null,
-      packageName: line.packages?.packageName ?? null,
-      cents: line.packages?.cents ?? null,
-    })),
-    others: others.map(itemData),
-  };
-}
-
-export const itemData = ({ name, foodId, massG, added }: ListedItem): Record<string, unknown> => ({
-  name,
-  food: foodId ?? null,
-  massG: massG === undefined ? null : tenth(massG),
-  added,
-});

@@ -1,4 +1,5 @@
 import { sayDate } from '../../../kitchen/time/zone.ts';
+import { Problem } from '../../../nutrition/problem.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { todayOf } from '../../games/when.ts';
@@ -14,7 +15,8 @@ import { suited } from './suited.ts';
 /** What a request goes shopping for: named batches, a plan, the games of a day; `undefined` when it names nothing. */
 export async function tripMeant(asked: Asked): Promise<Trip | Answered | undefined> {
   const { slots } = asked;
-  const { parts } = slots;
+  const { parts, quantities } = slots;
+  if (Array.isArray(quantities)) throw severalCounts(quantities);
   if (Array.isArray(parts) && parts.length > 0) return partsTrip(asked, parts);
   const isOfDay = slots.when !== undefined || slots.opponent !== undefined;
   const isCount = slots.quantity !== undefined && slots.unit === undefined && slots.recipe === undefined;
@@ -24,6 +26,13 @@ export async function tripMeant(asked: Asked): Promise<Trip | Answered | undefin
   if (isOfDay || slots.sport !== undefined) return gamesTrip(asked);
   return undefined;
 }
+
+const severalCounts = (counts: readonly SlotValue[]): Problem =>
+  new Problem(
+    'needs_more',
+    `Which count: ${listed(counts.map(String), 'or')}?`,
+    'Write one for each dish, like "shop for 40 oat bars and 24 peanut cocoa bites".',
+  );
 
 async function recipeTrip(asked: Asked): Promise<Trip | Answered> {
   const recipe = await recipesMeant(asked);

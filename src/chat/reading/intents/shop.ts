@@ -18,6 +18,12 @@ const CLEAR = new RegExp(
 const OUT =
   / (?:out of|no|without|doesnt have|dont have|does not have|do not have|ran out of|sold out of) (?:any |the |more )?F /g;
 
+const OFF =
+  / (?:remove|delete|drop|take|took|scratch|cross|crossed|removed) (?:[a-zFQNMYPR]+ )*(?:off|from|list) | (?:remove|delete) /;
+/** Put on it; "need to buy 2 lb honey" asks for the same. */
+const ON =
+  / (?:add|put|need more|also) |^ (?:pls |please )?order (?:[a-z]+ )*(?:Q |N )?(?:of )?F |^ (?:we |i |you |pls |please |remember |dont forget |do not forget )*(?:(?:need|have) to |must |should |to )?(?:buy|get|purchase|reorder|restock) (?:some |more |the |a |an )*(?:Q |N )?(?:of )?(?:the )?(?:F|Y)(?: and (?:Q |N )?(?:of )?F)* (?:pls |please )?$/;
+
 export const shop: IntentReader = {
   intent: 'shop',
   cues: [
@@ -32,6 +38,8 @@ export const shop: IntentReader = {
     'ordering',
     'buying',
     'restock',
+    'get',
+    'reorder',
   ],
   rules: [
     [
@@ -70,16 +78,8 @@ export const shop: IntentReader = {
 function action({ shape }: Lexed): Slots {
   if (CLEAR.test(shape)) return { action: 'clear' };
   if (/^ (?:is|are|was|who|when|did|does|do|has|have|whats|what|why|how|which) /.test(shape)) return {};
-  if (
-    / (?:remove|delete|drop|take|scratch|cross) (?:[a-zFQNMYPR]+ )*(?:off|from|list) | (?:remove|delete) /.test(
-      shape,
-    )
-  )
-    return { action: 'remove' };
-  return / (?:add|put|need more|also) /.test(shape) ||
-    /^ (?:pls |please )?order (?:[a-z]+ )*(?:Q |N )?(?:of )?F /.test(shape)
-    ? { action: 'add' }
-    : {};
+  if (OFF.test(shape)) return { action: 'remove' };
+  return ON.test(shape) ? { action: 'add' } : {};
 }
 
 /** What goes on the list or off it: dishes with a count as batches, foods, else the words. */
@@ -100,7 +100,10 @@ function changed(lexed: Lexed): Slots {
 function dishes(lexed: Lexed): Slots {
   const parts = partsOf(lexed);
   if (parts.length > 1) return { parts };
-  return { ...quantity(lexed), ...factor(lexed), ...dishOrGame(lexed), ...avoid(lexed) };
+  const numbers = all(lexed, 'N');
+  // Two numbers for one dish are no number anybody can be sure of: it is asked which.
+  const count = numbers.length > 1 ? { quantities: numbers.map(numberOf) } : quantity(lexed);
+  return { ...count, ...factor(lexed), ...dishOrGame(lexed), ...avoid(lexed) };
 }
 
 /** "for saturday 44 travelling, 5 nut free": people of a day, counted as for a plan. */
