@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { shop } from '../../src/chat/commands/shop/index.ts';
 import { plainText } from '../../src/chat/plain-text.ts';
 import { answerMessage } from '../../src/slack/blocks/message.ts';
 import { conversing } from '../helpers/conversing.ts';
+import { askCommand } from '../helpers/pantry-kitchen.ts';
 import { book } from '../helpers/stock-kitchen.ts';
 
 /** A Wednesday. */
@@ -297,4 +299,14 @@ describe('a kitchen with a recipe of 60 ingredients', () => {
     for (const figures of list.data.lines as Lines) expect(figures.neededG).toBeGreaterThanOrEqual(200);
     expect(JSON.stringify(answerMessage(list, 'b').blocks).length).toBeGreaterThan(0);
   });
+});
+
+test('a kitchen without a memory says what to buy, and that its shelf is not known', async () => {
+  const { answer: list } = await askCommand(
+    shop,
+    { recipe: 'test-oat-bar', quantity: 40, unit: 'bar' },
+    { text: 'shop for 40 oat bars' },
+  );
+  expect(list.title).toMatch(/to buy for 40 /);
+  expect(plainText(list)).toContain('none of it on record');
 });

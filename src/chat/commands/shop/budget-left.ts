@@ -10,8 +10,9 @@ export async function budgetLeft(
   asked: Asked,
   { cents, unpriced, others }: Shopping,
 ): Promise<{ readonly line?: string; readonly data: Record<string, unknown> }> {
-  const { ledger, nowMs } = deskOf(asked);
-  const standing = await ifKept(() => budgetStanding(ledger, asked.kitchen.book, nowMs));
+  const standing = await ifKept(async () =>
+    budgetStanding(deskOf(asked).ledger, asked.kitchen.book, asked.request.nowMs),
+  );
   if (!standing || cents === 0) return { data: {} };
   const leftAfter = standing.leftCents - cents;
   const isMost = unpriced.length + others.length + standing.unpriced.length > 0;

@@ -31,11 +31,10 @@ async function answer(asked: Asked): Promise<Answered> {
 
 async function tripAnswer(asked: Asked, trip: Trip) {
   const { book } = asked.kitchen;
-  const { ledger } = deskOf(asked);
-  const shelf = (await ifKept(() => shelfOn(ledger, book, trip.date))) ?? EMPTY_SHELF;
+  const shelf = (await ifKept(async () => shelfOn(deskOf(asked).ledger, book, trip.date))) ?? EMPTY_SHELF;
   const { out, sections, data } = substitutesFor(asked, trip.batches, shelf);
   const needs = trip.batches.flatMap(({ amounts }) => amounts).filter(({ food }) => !out.has(food.id));
-  const onList = listNow((await ifKept(() => ledger.listNotes())) ?? []).length;
+  const onList = listNow((await ifKept(async () => deskOf(asked).ledger.listNotes())) ?? []).length;
   const { says } = trip;
   return shoppingAnswer(asked, {
     name: trip.name,
