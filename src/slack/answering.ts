@@ -7,7 +7,7 @@ import type { Clock } from '../kitchen/kitchen.ts';
 import { createAttaching } from './attach.ts';
 import { answerMessage, errorMessage } from './blocks/message.ts';
 import { type Delivery, deliver, type Reach } from './deliver.ts';
-import { errorCode } from './errors.ts';
+import { errorCode, placeInCode } from './errors.ts';
 import type { Log } from './log.ts';
 import { createMarking } from './marking.ts';
 import type { Metrics } from './metrics.ts';
@@ -161,7 +161,3 @@ const apology = (id: string) =>
     message: `Something went wrong on our side (${id}).`,
     hint: 'Try again; if it stays, tell the kitchen staff this id.',
   });
-
-/** Where in our code it broke; the first line of a stack quotes the message, which may hold a person's words. */
-const placeInCode = (error: unknown): string =>
-  error instanceof Error ? (error.stack?.split('\n').slice(1, 4).join(' ').trim() ?? '') : '';

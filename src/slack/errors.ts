@@ -22,3 +22,7 @@ export function errorCode(error: unknown): string {
 export function retryAfterS(error: unknown): number | undefined {
   return error instanceof WebAPIRateLimitedError ? error.retryAfter : undefined;
 }
+
+/** Where in our code it broke; the first line of a stack quotes the message, which may hold a person's words. */
+export const placeInCode = (error: unknown): string =>
+  error instanceof Error ? (error.stack?.split('\n').slice(1, 4).join(' ').trim() ?? '') : '';

@@ -7,7 +7,7 @@ import type { FormId, FormValues } from '../chat/forms/form.ts';
 import { Problem } from '../chat/problem.ts';
 import type { Request } from '../chat/request.ts';
 import type { Clock } from '../kitchen/kitchen.ts';
-import { errorCode } from './errors.ts';
+import { errorCode, placeInCode } from './errors.ts';
 import type { Log } from './log.ts';
 import { outcomeMessage } from './modals/outcome-message.ts';
 import { answerView, formView, openingView, refusalView, savingView } from './modals/views.ts';
@@ -82,7 +82,7 @@ export function createFormDoor(parts: FormDoorParts): FormDoor {
   function failed(error: unknown): Refusal {
     if (error instanceof Problem) return { code: error.code, message: error.message, hint: error.hint };
     const id = randomUUID().slice(0, 8);
-    log.error({ id, code: errorCode(error) }, 'a form failed');
+    log.error({ id, code: errorCode(error), at: placeInCode(error) }, 'a form failed');
     return {
       code: 'internal',
       message: `Something went wrong on our side (${id}).`,

@@ -1,131 +1,134 @@
 import fc from 'fast-check';
-import { afterAll, describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
+import { FORM_IDS, type FormId } from '../../src/chat/forms/form.ts';
 import { faultsOf } from '../slack/message-checks.ts';
-import { command, directMessage, eventBody, mention, press, STAFF } from '../slack/payloads.ts';
-import { startService } from './service.ts';
+import { command } from '../slack/payloads.ts';
+import { viewFaults } from '../slack/view-checks.ts';
+import {
+  commands,
+  drawn,
+  events,
+  fields,
+  garbage,
+  presses,
+  shortcuts,
+  submissions,
+} from './fuzz-payloads.ts';
+import { screensOf, type View } from './screens.ts';
 import { asEvent, asForm, asPress, signedRequest } from './signed.ts';
+import { type PeerCall, pause } from './slack-peer.ts';
+import { type Mode, startWhole, type WholeService } from './whole-service.ts';
 
 /** Payloads to each way in; `FUZZED` of another number is for a quick look or a long night. */
-const RUNS = Number(process.env.FUZZED) || 500;
-const AT_ONCE = 20;
-const PAGING = ['<!channel>', '<!here>', '<!everyone>', '<@U0STAFF>', '<!subteam^S0KITCHEN>', '<http://x|y>'];
+const RUNS = Number(process.env.FUZZED) || 300;
+const AT_ONCE = 40;
+const LONG_MS = 3_600_000;
 
-const words = fc.oneof(
-  fc.string({ unit: 'binary', maxLength: 60 }),
-  fc
-    .tuple(
-      fc.constantFrom(
-        '40 oat bars',
-        'macros oat bars',
-        'made 3 ',
-        'nut free ',
-        'swap milk ',
-        'help ',
-        'stock ',
-      ),
-      fc.constantFrom(...PAGING, '&lt;!channel&gt;', '\u202e', '💥'.repeat(40), ''),
-    )
-    .map((parts) => parts.join(' ')),
-);
-const junk = fc.oneof(
-  fc.constant(undefined),
-  fc.constant(null),
-  fc.integer(),
-  fc.string({ maxLength: 20 }),
-  fc.array(fc.string({ maxLength: 5 }), { maxLength: 3 }),
-  fc.object({ maxDepth: 2, maxKeys: 3 }),
-);
+let whole: WholeService;
+afterEach(() => whole.stop());
 
-/** A payload of Slack's shape with some fields replaced by anything. */
-const damaged = (whole: fc.Arbitrary<object>): fc.Arbitrary<object> =>
-  fc.tuple(whole, fc.array(fc.tuple(fc.nat(30), junk), { maxLength: 3 })).map(([payload, damages]) => {
-    const copy: Record<string, unknown> = structuredClone(payload) as Record<string, unknown>;
-    for (const [at, value] of damages) {
-      const names = Object.keys(copy);
-      const name = names[at % names.length];
-      if (name) copy[name] = value;
-    }
-    return copy;
-  });
-const commands = damaged(words.map((text) => command(text, { user_id: STAFF })));
-const events = damaged(
-  fc
-    .tuple(
-      damaged(words.map((text) => mention(text))),
-      damaged(words.map((text) => directMessage(text))),
-      fc.boolean(),
-    )
-    .map(([one, other, first]) => eventBody(first ? one : other)),
-);
-const presses = damaged(words.map((text) => press(text)));
-const fields = (payload: object): Record<string, string> =>
-  Object.fromEntries(
-    Object.entries(payload).map(([name, value]) => [
-      name,
-      typeof value === 'string' ? value : (JSON.stringify(value) ?? ''),
-    ]),
-  );
-
-const SEED = 20_261_125;
-const drawn = <T>(arbitrary: fc.Arbitrary<T>, count: number): T[] =>
-  fc.sample(arbitrary, { seed: SEED, numRuns: count });
-
-async function inTurns<T>(all: readonly T[], send: (one: T) => Promise<void>): Promise<void> {
-  for (let at = 0; at < all.length; at += AT_ONCE) await Promise.all(all.slice(at, at + AT_ONCE).map(send));
+/** With the database behind it and every form open once. */
+async function begin(mode: Mode): Promise<ReadonlyMap<FormId, View>> {
+  whole = await startWhole(mode);
+  const screens = screensOf(whole);
+  await screens.says('made 40 oat bars');
+  const views = new Map<FormId, View>();
+  for (const id of FORM_IDS) views.set(id, await screens.opened(id));
+  whole.forget();
+  return views;
 }
 
 /** Nothing that went to Slack pages anybody or breaks its rules. */
-function expectHarmless(calls: readonly { method: string; body: Record<string, unknown> }[]): void {
-  const shown = calls.filter(({ method }) => /^(respond|chat\.)/.test(method));
+function expectHarmless(calls: readonly PeerCall[]): void {
+  const shown = calls.filter(({ method }) => /^(?:respond|chat\.)/.test(method));
   expect(shown.length).toBeGreaterThan(0);
   for (const { body } of shown) {
     expect(faultsOf(body as never)).toEqual([]);
     expect(String(body.text)).not.toMatch(/<[!@#]/);
   }
+  for (const { method, body } of calls)
+    if (method.startsWith('views.')) expect(viewFaults(body.view as View)).toEqual([]);
 }
 
-describe('whatever is sent', () => {
-  let stop = async (): Promise<void> => {};
-  afterAll(() => stop());
+/** What a form says to a submission: what to mend beside fields it has, or a view Slack takes. */
+function expectFormAnswer(text: string, view: unknown): void {
+  if (text === '') return;
+  const answer = JSON.parse(text) as { errors?: Record<string, string>; view?: View };
+  if (answer.view) expect(viewFaults(answer.view)).toEqual([]);
+  const blocks = (view as { blocks?: { block_id?: string }[] } | undefined)?.blocks;
+  if (!answer.errors || !Array.isArray(blocks)) return;
+  for (const [field, fault] of Object.entries(answer.errors)) {
+    expect(blocks.map((block) => block?.block_id)).toContain(field);
+    expect(fault).not.toMatch(/<[!@#]/);
+  }
+}
 
-  test('over HTTP: never a crash, never a 5xx, nobody paged', async () => {
-    const { peer, url, stop: close } = await startService('http');
-    stop = close;
-    const responseUrl = { response_url: peer.responseUrl };
-    const requests: RequestInit[] = [
-      ...drawn(commands, RUNS).map((payload) => asForm(fields({ ...payload, ...responseUrl }))),
-      ...drawn(events, RUNS).map((payload) => asEvent(payload)),
-      ...drawn(presses, RUNS).map((payload) => asPress({ ...payload, ...responseUrl })),
-      ...drawn(fc.string({ unit: 'binary', maxLength: 200 }), RUNS).map((body) => signedRequest(body)),
-    ];
-    const statuses = new Map<number, number>();
-    await inTurns(requests, async (request) => {
-      const response = await fetch(`${url}/slack/events`, request);
-      await response.text();
-      statuses.set(response.status, (statuses.get(response.status) ?? 0) + 1);
-    });
-    expect([...statuses.keys()].filter((status) => status >= 500)).toEqual([]);
-    expect((await fetch(`${url}/healthz`)).status).toBe(200);
-    await peer.answers(1);
-    expectHarmless(peer.calls);
-  }, 1_800_000);
+describe('whatever is sent, with a database behind', () => {
+  test(
+    'over HTTP: never a crash, never a 5xx, nobody paged, nothing unexpected',
+    async () => {
+      const views = await begin('http');
+      const { peer, url } = whole;
+      const responseUrl = { response_url: peer.responseUrl };
+      const requests: readonly (() => readonly [RequestInit, unknown?])[] = [
+        ...drawn(commands, RUNS).map(
+          (payload) => () => [asForm(fields({ ...payload, ...responseUrl }))] as const,
+        ),
+        ...drawn(events, RUNS).map((payload) => () => [asEvent(payload)] as const),
+        ...drawn(presses, RUNS).map((payload) => () => [asPress({ ...payload, ...responseUrl })] as const),
+        ...drawn(shortcuts, RUNS).map((payload) => () => [asPress(payload)] as const),
+        ...drawn(submissions(views), RUNS).map(
+          (payload) => () => [asPress(payload), (payload as { view?: unknown }).view] as const,
+        ),
+        ...drawn(garbage, RUNS).map((body) => () => [signedRequest(body)] as const),
+      ];
+      const statuses = new Map<number, number>();
+      for (let at = 0; at < requests.length; at += AT_ONCE) {
+        whole.clock.now = Date.now();
+        await Promise.all(
+          requests.slice(at, at + AT_ONCE).map(async (made) => {
+            const [request, view] = made();
+            const response = await fetch(`${url}/slack/events`, request);
+            const text = await response.text();
+            statuses.set(response.status, (statuses.get(response.status) ?? 0) + 1);
+            if (response.status === 200 && view !== undefined) expectFormAnswer(text, view);
+          }),
+        );
+      }
+      expect([...statuses.keys()].filter((status) => status >= 500)).toEqual([]);
+      expect(statuses.get(200)).toBeGreaterThan(RUNS);
+      expect((await fetch(`${url}/healthz`)).status).toBe(200);
+      await peer.answers(1);
+      expectHarmless(peer.calls);
+      expect(whole.log.filter((line) => /an answer failed|a form failed|went wrong/.test(line))).toEqual([]);
+    },
+    LONG_MS,
+  );
 
-  test('over Socket Mode: never a crash, nobody paged', async () => {
-    const { peer, url, stop: close } = await startService('socket');
-    const sent = [
-      ...drawn(commands, RUNS).map((payload) => ['slash_commands', payload] as const),
-      ...drawn(events, RUNS).map((payload) => ['events_api', payload] as const),
-      ...drawn(presses, RUNS).map((payload) => ['interactive', payload] as const),
-      ...drawn(fc.object({ maxDepth: 2 }), RUNS).map((payload) => ['events_api', payload] as const),
-    ];
-    for (const [type, payload] of sent) {
-      void peer.envelope(type, { ...payload, response_url: peer.responseUrl });
-    }
-    // Still alive, and still answering behind all of that.
-    await peer.envelope('slash_commands', command('help', { response_url: peer.responseUrl }));
-    expect((await fetch(`${url}/healthz`)).status).toBe(200);
-    await peer.answers(1);
-    expectHarmless(peer.calls);
-    await close();
-  }, 1_800_000);
+  test(
+    'over Socket Mode: never a crash, nobody paged, nothing unexpected',
+    async () => {
+      const views = await begin('socket');
+      const { peer, url } = whole;
+      const sent = [
+        ...drawn(commands, RUNS).map((payload) => ['slash_commands', payload] as const),
+        ...drawn(events, RUNS).map((payload) => ['events_api', payload] as const),
+        ...drawn(presses, RUNS).map((payload) => ['interactive', payload] as const),
+        ...drawn(shortcuts, RUNS).map((payload) => ['interactive', payload] as const),
+        ...drawn(submissions(views), RUNS).map((payload) => ['interactive', payload] as const),
+        ...drawn(fc.object({ maxDepth: 2 }), RUNS).map((payload) => ['events_api', payload] as const),
+      ];
+      for (const [at, [type, payload]] of sent.entries()) {
+        void peer.envelope(type, { ...payload, response_url: peer.responseUrl });
+        if (at % AT_ONCE === 0) await pause(5);
+      }
+      // Still alive, and still answering behind all of that.
+      await peer.envelope('slash_commands', command('help', { response_url: peer.responseUrl }));
+      expect((await fetch(`${url}/healthz`)).status).toBe(200);
+      await peer.answers(1);
+      expectHarmless(peer.calls);
+      expect(whole.log.filter((line) => /an answer failed|a form failed|went wrong/.test(line))).toEqual([]);
+    },
+    LONG_MS,
+  );
 });

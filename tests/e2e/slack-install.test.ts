@@ -6,6 +6,7 @@ import { createLog } from '../../src/slack/log.ts';
 import { type SlackService, startSlack } from '../../src/slack/start.ts';
 import { type RememberingKitchen, rememberingKitchen } from '../helpers/remembering-kitchen.ts';
 import { command, eventBody, mention } from '../slack/payloads.ts';
+import { drawn, visits } from './fuzz-payloads.ts';
 import { asEvent, asForm, SIGNING_SECRET } from './signed.ts';
 import { pause, type SlackPeer, startSlackPeer } from './slack-peer.ts';
 
@@ -212,4 +213,27 @@ describe('workspaces that install the app', () => {
     expect(await store.memory.workspaces(tokenKeys).installations.get(team)).toBeUndefined();
     expect(reminded.filter((one) => one === team).length).toBeLessThan(2);
   });
+});
+
+describe('whatever is asked of the pages of an install', () => {
+  test('is answered, never by a crash or a 5xx, and nothing that was sent stands in the page', async () => {
+    const statuses = new Map<number, number>();
+    const all = drawn(visits, 4 * (Number(process.env.FUZZED) || 300));
+    for (const [at, { path, query, raw, method, cookie }] of all.entries()) {
+      const asked = raw ?? new URLSearchParams(query).toString();
+      const response = await fetch(`${urlOf(at % 2)}${path}?${asked}`, {
+        method,
+        redirect: 'manual',
+        ...(cookie === undefined ? {} : { headers: { cookie } }),
+      });
+      const page = await response.text();
+      statuses.set(response.status, (statuses.get(response.status) ?? 0) + 1);
+      expect(page).not.toContain('<script');
+      expect(page).not.toMatch(/xoxb|secret|at .*\.ts:\d/);
+    }
+    expect([...statuses.keys()].filter((status) => status >= 500)).toEqual([]);
+    // Some began an install, some came back from none.
+    expect([...statuses.keys()].sort()).toEqual(expect.arrayContaining([302, 400, 405]));
+    for (const { url } of instances) expect((await fetch(`${url}/healthz`)).status).toBe(200);
+  }, 600_000);
 });

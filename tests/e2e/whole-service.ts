@@ -16,6 +16,7 @@ export interface WholeService {
   readonly store: RememberingKitchen;
   readonly log: string[];
   readonly clock: { now: number; nowMs(): number };
+  readonly url: string;
   /** Each sends one payload and resolves with what the acknowledgement said. */
   command(payload: object): Promise<unknown>;
   event(payload: object): Promise<unknown>;
@@ -70,9 +71,9 @@ export async function startWhole(
     await store.close();
     throw error;
   }
-  const url = `http://127.0.0.1:${service.port}/slack/events`;
+  const url = `http://127.0.0.1:${service.port}`;
   const post = async (request: RequestInit): Promise<unknown> => {
-    const response = await fetch(url, request);
+    const response = await fetch(`${url}/slack/events`, request);
     const text = await response.text();
     if (response.status !== 200) throw new Error(`answered ${response.status}`);
     return text === '' ? undefined : JSON.parse(text);
@@ -83,6 +84,7 @@ export async function startWhole(
     store,
     log,
     clock,
+    url,
     command: (payload) =>
       mode === 'http'
         ? post(asForm({ ...(payload as Record<string, string>), ...answers }))

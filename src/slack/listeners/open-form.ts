@@ -45,7 +45,11 @@ async function open(
   given: FormValues,
 ): Promise<void> {
   const id = formOf(actionId);
-  if (!id || !(await desk.seen.isFirst(`${at.person.workspace}:trigger:${trigger}`, TRIGGER_REMEMBERED_MS)))
+  if (
+    !id ||
+    !at.person.user ||
+    !(await desk.seen.isFirst(`${at.person.workspace}:trigger:${trigger}`, TRIGGER_REMEMBERED_MS))
+  )
     return;
   await desk.inFlight.track(desk.door.open(id, trigger, at, given), 'forms');
 }

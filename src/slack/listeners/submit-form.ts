@@ -11,8 +11,8 @@ export const submitForm =
   (desk: Desk) =>
   async ({ ack, view, body, client, context }: Submission): Promise<void> => {
     const id = formOf(view.callback_id);
-    if (!id) return ack();
     const person = personOf(context.teamId, body.user.id, body.user.team_id);
+    if (!id || !person.user) return ack();
     // Whatever arrives is acknowledged: an open request would show the person a time-out.
     const shown = { id: view.id, title: view.title?.text ?? 'Form' };
     const values = filledIn(view.state?.values ?? {});
