@@ -107,6 +107,33 @@ describe('over HTTP', () => {
     expect(await answers(0)).toEqual([]);
   });
 
+  test('refuses a workspace that has not installed the app', async () => {
+    const foreign = { team_id: 'T0OTHER', team: { id: 'T0OTHER', domain: 'other' } };
+    const payload = { ...press('macros oat bars'), ...foreign, user: { id: STAFF, team_id: 'T0OTHER' } };
+    const statuses = await Promise.all([
+      post(asForm(kitchen('40 oat bars', foreign))),
+      post(asPress(payload)),
+      post(asEvent(eventBody(mention('40 oat bars'), { ...foreign, authorizations: undefined }))),
+    ]);
+    // Acknowledged, or Slack would send it again; and nothing else.
+    expect(statuses).toEqual([200, 200, 200]);
+    expect(await answers(0)).toEqual([]);
+    expect(running.peer.calls).toEqual([]);
+  });
+
+  test('tells a stranger of a shared channel recipe facts, and nothing of the kitchen', async () => {
+    running.peer.user = { team_id: 'T0OTHER', is_stranger: true };
+    const stranger = 'U0STRANGER';
+    const asked = (text: string) => eventBody(mention(text, { user: stranger, user_team: 'T0OTHER' }));
+    await post(asEvent(asked('stock')));
+    await post(asForm(kitchen('stock', { user_id: stranger })));
+    for (const { body } of await answers(2)) expect(body.text).toContain('members of this team');
+    running.peer.calls.length = 0;
+    await post(asEvent(asked('macros oat bars')));
+    expect((await answers(1))[0]?.body.text).toContain('protein');
+    running.peer.user = {};
+  });
+
   test.each([
     ['replayed', {}],
     ['sent again by Slack', { 'x-slack-retry-num': '1', 'x-slack-retry-reason': 'http_timeout' }],

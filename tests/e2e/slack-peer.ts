@@ -2,8 +2,8 @@ import { createServer, type IncomingMessage, type ServerResponse } from 'node:ht
 import type { AddressInfo } from 'node:net';
 import { type WebSocket, WebSocketServer } from 'ws';
 import { SCOPES } from '../../src/slack/scopes.ts';
-import { BOT, TEAM } from '../slack/payloads.ts';
-import { type Channels, createChannels, directWith } from './channels.ts';
+import { createChannels } from './channels.ts';
+import { METHODS } from './peer-methods.ts';
 
 /** One call of the service to Slack: a Web API method, or `respond`. */
 export interface PeerCall {
@@ -43,33 +43,12 @@ export interface SlackPeer {
   recycle(reason?: 'warning' | 'refresh_requested'): void;
   /** Ends every connection without a word. */
   cut(): void;
+  /** Leaves every connection open and hears nothing any more, as behind a broken network. */
+  deafen(): void;
   sockets(): number;
   close(): Promise<void>;
 }
 
-interface Asked {
-  readonly user: object;
-  readonly socketUrl: string;
-  readonly origin: string;
-  readonly channels: Channels;
-  readonly body: Record<string, unknown>;
-}
-
-const METHODS: Readonly<Record<string, (asked: Asked) => object>> = {
-  'auth.test': () => ({ user_id: BOT.botUserId, bot_id: BOT.botId, team_id: TEAM, team: 'Herons' }),
-  'users.info': ({ user }) => ({ user: { id: 'U', team_id: TEAM, ...user } }),
-  'chat.postMessage': ({ channels, body }) => channels.post(body),
-  'chat.postEphemeral': () => ({ message_ts: '1789000009.0002' }),
-  'chat.update': ({ channels, body }) => channels.update(body),
-  'views.open': () => ({ view: { id: 'V1', hash: 'h1' } }),
-  'views.update': () => ({ view: { id: 'V1', hash: 'h2' } }),
-  'views.publish': () => ({ view: { id: 'V0', hash: 'h1' } }),
-  'conversations.history': ({ channels, body }) => ({ messages: channels.between(body) }),
-  'conversations.open': ({ body }) => ({ channel: { id: directWith(String(body.users)) } }),
-  'files.getUploadURLExternal': ({ origin, channels }) => channels.upload(origin),
-  'files.completeUploadExternal': () => ({ files: [] }),
-  'apps.connections.open': ({ socketUrl }) => ({ url: socketUrl }),
-};
 const UNSEEN = new Set(['auth.test', 'users.info', 'apps.connections.open', 'conversations.history']);
 const UPLOAD = '/upload/';
 
@@ -182,6 +161,9 @@ export async function startSlackPeer(): Promise<SlackPeer> {
     recycle: (reason = 'refresh_requested') => newest?.send(JSON.stringify({ type: 'disconnect', reason })),
     cut: () => {
       for (const socket of sockets.clients) socket.terminate();
+    },
+    deafen: () => {
+      for (const socket of sockets.clients) socket.pause();
     },
     sockets: () => sockets.clients.size,
     async close() {

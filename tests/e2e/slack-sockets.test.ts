@@ -105,6 +105,19 @@ describe('a socket that is cut', () => {
     expect(replies()).toHaveLength(1);
   });
 
+  test('without a word: noticed within seconds, and replaced', async () => {
+    const { peer } = running;
+    // The first ping has to have been answered before its absence can be told.
+    await pause(2_500);
+    const fromMs = performance.now();
+    peer.deafen();
+    await until(() => opened().length === 1, 15_000);
+    expect(performance.now() - fromMs).toBeLessThan(8_000);
+    await until(() => peer.sockets() >= 2);
+    await peer.envelope('slash_commands', kitchen());
+    await until(() => replies().length === 1);
+  });
+
   test('while Slack gives no other: not ready, and told; then ready again by itself', async () => {
     const { peer } = running;
     expect(await page('/readyz')).toEqual({ status: 200, text: '{"serving":true,"socket":true}\n' });
