@@ -4,6 +4,7 @@ import type { Clock } from '../kitchen/kitchen.ts';
 export interface ExpiringMap<V> {
   get(key: string): V | undefined;
   set(key: string, value: V, forMs: number): void;
+  forget(key: string): void;
 }
 
 /** @example createExpiringMap<string>(clock, 1000) */
@@ -16,6 +17,7 @@ export function createExpiringMap<V>(clock: Clock, most: number): ExpiringMap<V>
       entries.delete(key);
       return undefined;
     },
+    forget: (key) => void entries.delete(key),
     set(key, value, forMs) {
       entries.delete(key);
       entries.set(key, { value, untilMs: clock.nowMs() + forMs });

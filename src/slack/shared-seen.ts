@@ -3,8 +3,11 @@ import type { Claims } from '../kitchen/workspaces/workspaces.ts';
 import { errorCode } from './errors.ts';
 import type { Log } from './log.ts';
 import { createSeen, type Seen } from './seen.ts';
+import { inTime } from './within.ts';
 
 const SWEEP_EVERY_MS = 10 * 60_000;
+/** A memory that takes longer does not answer: the person waits. */
+const PATIENCE_MS = 2_000;
 
 /**
  * What any instance of the service has acted on. A memory that does not answer leaves each instance to its own: an answer
@@ -26,7 +29,8 @@ export function sharedSeen(claims: Claims, clock: Clock, log: Log): Seen {
         void claims.sweep(nowMs).catch(unremembered);
       }
       const [workspace = ''] = key.split(':', 1);
-      return claims.claim({ workspace, key, untilMs: nowMs + forMs }, nowMs).catch(unremembered);
+      const claiming = claims.claim({ workspace, key, untilMs: nowMs + forMs }, nowMs);
+      return inTime(claiming, PATIENCE_MS).catch(unremembered);
     },
   };
 }

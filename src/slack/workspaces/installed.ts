@@ -3,6 +3,7 @@ import { Problem } from '../../chat/problem.ts';
 import type { Clock } from '../../kitchen/kitchen.ts';
 import type { Installation, Installations } from '../../kitchen/workspaces/workspaces.ts';
 import { createExpiringMap } from '../expiring-map.ts';
+import { inTime } from '../within.ts';
 import type { BotIdentity, ServedWorkspaces } from './served.ts';
 
 /**
@@ -10,6 +11,9 @@ import type { BotIdentity, ServedWorkspaces } from './served.ts';
  * workspace is unknown is believed never: it may be installing at another instance.
  */
 const BELIEVED_MS = 30_000;
+/** While the memory does not answer, what it said last is believed longer: Slack waits 3 s for an acknowledgement. */
+const LAST_KNOWN_MS = 60 * 60_000;
+const PATIENCE_MS = 1_000;
 const MOST_WORKSPACES = 2_000;
 
 export interface InstalledWorkspaces extends ServedWorkspaces {
@@ -18,16 +22,38 @@ export interface InstalledWorkspaces extends ServedWorkspaces {
 }
 
 /** The workspaces that installed the app, from the memory all instances share. */
-export function installedWorkspaces(installations: Installations, clock: Clock): InstalledWorkspaces {
-  const believed = createExpiringMap<BotIdentity | undefined>(clock, MOST_WORKSPACES);
+export function installedWorkspaces(
+  installations: Installations,
+  clock: Clock,
+  patienceMs = PATIENCE_MS,
+): InstalledWorkspaces {
+  const believed = createExpiringMap<BotIdentity>(clock, MOST_WORKSPACES);
+  const lastKnown = createExpiringMap<BotIdentity>(clock, MOST_WORKSPACES);
+  const believe = (identity: BotIdentity): void => {
+    believed.set(identity.workspace, identity, BELIEVED_MS);
+    lastKnown.set(identity.workspace, identity, LAST_KNOWN_MS);
+  };
+
+  /** Throws when the memory fails or takes too long. */
+  async function lookUp(workspace: string): Promise<BotIdentity | undefined> {
+    const installation = await inTime(installations.get(workspace), patienceMs);
+    return installation && identityIn(installation);
+  }
+
   return {
     async identityOf(workspace) {
       const known = believed.get(workspace);
       if (known) return known;
-      const installation = await installations.get(workspace);
-      const identity = installation && identityIn(installation);
-      if (identity) believed.set(workspace, identity, BELIEVED_MS);
-      return identity;
+      try {
+        const identity = await lookUp(workspace);
+        if (identity) believe(identity);
+        else lastKnown.forget(workspace);
+        return identity;
+      } catch (error) {
+        const last = lastKnown.get(workspace);
+        if (!last) throw error;
+        return last;
+      }
     },
 
     all: () => installations.workspaces(),
@@ -36,7 +62,8 @@ export function installedWorkspaces(installations: Installations, clock: Clock):
       const installation = await installations.get(workspace).catch(() => undefined);
       if (installation && installation.installedMs > atMs) return;
       await installations.remove(workspace);
-      believed.set(workspace, undefined, 0);
+      believed.forget(workspace);
+      lastKnown.forget(workspace);
     },
 
     async join(installation) {
@@ -57,7 +84,7 @@ export function installedWorkspaces(installations: Installations, clock: Clock):
         installedMs: clock.nowMs(),
         credentials: JSON.stringify(withoutPersonalTokens(installation)),
       });
-      believed.set(workspace, identityOf(workspace, installation), BELIEVED_MS);
+      believe(identityOf(workspace, installation));
     },
   };
 }
