@@ -3,15 +3,17 @@ import type { types } from '@slack/bolt';
 import type { WebClient } from '@slack/web-api';
 import type { Chat, Refusal } from '../chat/chat.ts';
 import type { Submitted } from '../chat/forms/desk.ts';
-import type { FormId, FormValues } from '../chat/forms/form.ts';
+import type { Faults, FormId, FormValues } from '../chat/forms/form.ts';
 import { Problem } from '../chat/problem.ts';
 import type { Request } from '../chat/request.ts';
 import type { Clock } from '../kitchen/kitchen.ts';
 import { errorCode, placeInCode } from './errors.ts';
+import { LIMITS } from './limits.ts';
 import type { Log } from './log.ts';
 import { outcomeMessage } from './modals/outcome-message.ts';
 import { answerView, formView, openingView, refusalView, savingView } from './modals/views.ts';
 import type { Person, Roles } from './roles.ts';
+import { cut, shown } from './text.ts';
 
 /** Slack waits 3 s for the answer to a submission, the network included. */
 const PATIENCE_MS = 2_000;
@@ -128,7 +130,7 @@ export function createFormDoor(parts: FormDoorParts): FormDoor {
       const work = submitted(id, viewId, values, at);
       const done = await inTime(work, parts.patienceMs ?? PATIENCE_MS);
       if (done && 'faults' in done) {
-        await ack({ response_action: 'errors', errors: { ...done.faults } });
+        await ack({ response_action: 'errors', errors: shownFaults(done.faults) });
       } else if (done) {
         await ack({ response_action: 'update', view: await viewAfter(id, title, done, values, at) });
       } else {
@@ -159,6 +161,12 @@ export function createFormDoor(parts: FormDoorParts): FormDoor {
     }
   }
 }
+
+/** Faults quote what was typed. */
+const shownFaults = (faults: Faults): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(faults).map(([field, fault]) => [field, cut(shown(fault), LIMITS.statement)]),
+  );
 
 async function tellDirectly(done: Submitted, { person, client }: AtDoor): Promise<void> {
   await client.chat.postMessage({

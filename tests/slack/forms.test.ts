@@ -109,6 +109,13 @@ describe('a form filled in', () => {
     expect(await store.kitchen.ledgers(TEAM).holdings()).toHaveLength(1);
   });
 
+  test('with words that would page somebody says them back harmlessly, beside the field', async () => {
+    const view = await opened('batch');
+    const { ack } = await submitted(view, { ...BATCH, used: '<!channel> butter', replaced: '2% milk' });
+    expect(JSON.stringify(ack)).toContain('‹!channel> butter');
+    expect(JSON.stringify(ack)).not.toContain('<!channel>');
+  });
+
   test('delivered twice is written down once', async () => {
     const view = await opened('batch');
     await submitted(view, BATCH);
