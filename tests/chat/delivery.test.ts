@@ -91,6 +91,16 @@ describe('a delivery whose label is told', () => {
     });
   });
 
+  test('of several foods is that of the one named with it, else of all', async () => {
+    const one = await data('got 50 lb oats and 2 lb raisins, raisins have a new label');
+    expect(one).toMatchObject({
+      foods: [{ food: 'rolled-oats' }, { food: 'raisins' }],
+      label: { foods: ['raisins'] },
+    });
+    const all = await data('got 2 lb flaxseed and 2 lb honey, new label');
+    expect(all).toMatchObject({ label: { foods: ['flaxseed', 'honey'] } });
+  });
+
   test('opens the notice before the amount is known, once', async () => {
     const told = await answer('received oats, new label');
     expect(told.data).toMatchObject({ asks: 'amount', label: { state: 'changed' } });

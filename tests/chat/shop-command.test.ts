@@ -107,6 +107,7 @@ describe('shopping for batches', () => {
     ['add 0 lb honey to the list', 'bad_quantity'],
     ['add 99999999 lb honey to the list', 'bad_quantity'],
     ['take honey off the list', 'not_found'],
+    ['add 2 lb honey 3 lb to the list', 'needs_more'],
   ])('"%s" is refused and changes nothing', async (text, code) => {
     expect(await refused(text)).toMatchObject({ code });
     expect(await data('list')).toMatchObject({ items: [], totalCents: 0 });
@@ -149,6 +150,13 @@ describe('shopping for games', () => {
     }));
     expect(list.batches).toEqual(made);
     expect(line(list, 'peanut-butter')).toBeUndefined();
+    const told = await answer('plan saturday 44 travelling 5 nut free');
+    expect(told.next.map(({ says }) => says)).toContain(
+      'shopping list for saturday 44 travelling 5 nut free',
+    );
+    expect(await data('shopping list')).toMatchObject({ batches: made });
+    await answer('plan saturday 44 travelling 5 nut free');
+    expect(await data('list')).toMatchObject({ items: [], games: true });
   });
 });
 

@@ -45,7 +45,7 @@ function rowsOf(slots: Slots): readonly Slots[] {
   const rows: readonly SlotValue[] = Array.isArray(slots.items) ? slots.items : [];
   const said =
     rows.length > 0 ? rows.map((row) => row as Slots) : slots.ingredient === undefined ? [] : [slots];
-  const strange = said.flatMap((row) => slotText(row, 'item') ?? [])[0];
+  const strange = said.flatMap((row) => slotText(row, 'item') ?? slotText(row, 'unclear') ?? [])[0];
   if (said.length === 0 || strange !== undefined) {
     throw new Problem(
       'needs_more',
@@ -64,7 +64,9 @@ function labelsSaid(asked: Asked, foods: readonly Food[]): LabelNote[] {
   if (slots.changed_product !== true) return [];
   const contains = marksOf(slots.label_contains);
   const advisory = marksOf(slots.label_may_contain);
-  const meant = new Set(foods.flatMap((food) => [food, ...alike(asked, food)]));
+  const { label_of } = slots;
+  const changed = label_of === undefined ? foods : [findFood(asked.kitchen.book, label_of)];
+  const meant = new Set(changed.flatMap((food) => [food, ...alike(asked, food)]));
   return [...meant].map(({ id }) => ({ foodId: id, state: 'changed', contains, advisory }));
 }
 

@@ -66,13 +66,13 @@ export function planAnswer(asked: Asked, occasion: Occasion, who: WhoEats, plan:
       CROSS_CONTACT,
       ...(isAllergy(needs) ? [reactionCaution(book.settings)] : []),
     ],
-    next: variants
-      .filter(({ made }) => made > 0)
-      .slice(0, 2)
-      .map(({ made, card }) => {
-        const says = `${made} ${card.title}`;
-        return { label: says, says };
-      }),
+    next: [
+      ...variants
+        .filter(({ made }) => made > 0)
+        .slice(0, 2)
+        .map(({ made, card }) => `${made} ${card.title}`),
+      ...shoppingSaid(asked),
+    ].map((says) => ({ label: says, says })),
     ...(labels.length > 0
       ? {
           attachments: [
@@ -105,6 +105,12 @@ const stockNotes = ({ variants }: ProductionPlan): string[] =>
         'Stock counts where it was made from the same foods, is in date and set, and is not needed by an earlier game. Look at its labels when it is packed.',
       ]
     : [];
+
+/** The whole sentence that shops for this plan: in a channel somebody else may press it. */
+function shoppingSaid({ request }: Asked): string[] {
+  const rest = /^\s*plan\s+(\S.{0,59})$/i.exec(request.text)?.[1];
+  return rest === undefined ? [] : [`shopping list for ${rest.trim()}`];
+}
 
 const count = (groups: readonly Eaters[]): number => groups.reduce((sum, { people }) => sum + people, 0);
 

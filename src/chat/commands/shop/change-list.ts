@@ -93,6 +93,13 @@ function thingsSaid(asked: Asked, example: string): Said {
 function itemOf(asked: Asked, row: Slots): { readonly item: ToList; readonly assumed?: string } {
   const words = slotText(row, 'item');
   if (words !== undefined) return { item: { name: words } };
+  const unclear = slotText(row, 'unclear');
+  if (unclear !== undefined)
+    throw new Problem(
+      'needs_more',
+      `"${unclear}" has two amounts. Nothing was put down.`,
+      'Write one amount for each food, like "add 2 lb honey to the list".',
+    );
   const food = findFood(asked.kitchen.book, row.ingredient ?? '');
   const amount = slotNumber(row, 'amount');
   const named = { name: food.name, foodId: food.id };

@@ -63,15 +63,19 @@ async function tripAnswer(asked: Asked, trip: Trip) {
 
 /** A new list begins; anything shorter ("and for 60?", "out of honey") leans on the last. */
 const STARTS = /\b(?:shop|shopping|buy|grocer\w*|list|order\w*)\b/i;
+/** The list itself, whatever was spoken of before. */
+const THE_LIST = /^\W*(?:the |our |my )?list\W*$/i;
 
-/** The last request with what this short one says differently. */
+/** The last request with what this short one says differently; right after a plan, what that plan needs. */
 function withLast(asked: Asked): Asked {
   const { slots, conversation, request } = asked;
-  const last = conversation.last?.intent === 'shop' ? conversation.last.slots : undefined;
-  if (!last || last.action !== undefined || slots.action !== undefined || STARTS.test(request.text))
-    return asked;
-  const { parts: _several, ...kept } = last;
+  const { last } = conversation;
+  if (last?.intent === 'plan' && Object.keys(slots).length === 0 && !THE_LIST.test(request.text))
+    return { ...asked, slots: { ...last.slots, of_plan: true } };
+  if (last?.intent !== 'shop' || last.slots.action !== undefined || slots.action !== undefined) return asked;
+  if (STARTS.test(request.text)) return asked;
+  const { parts: _several, ...kept } = last.slots;
   const isOther = slots.when !== undefined;
-  const basis: Slots = slots.out !== undefined ? last : isOther ? {} : kept;
+  const basis: Slots = slots.out !== undefined ? last.slots : isOther ? {} : kept;
   return { ...asked, slots: { ...basis, ...slots } };
 }

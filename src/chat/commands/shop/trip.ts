@@ -20,7 +20,7 @@ export async function tripMeant(asked: Asked): Promise<Trip | Answered | undefin
   if (Array.isArray(parts) && parts.length > 0) return partsTrip(asked, parts);
   const isOfDay = slots.when !== undefined || slots.opponent !== undefined;
   const isCount = slots.quantity !== undefined && slots.unit === undefined && slots.recipe === undefined;
-  if (Array.isArray(slots.needs) || (isOfDay && isCount)) return planTrip(asked);
+  if (slots.of_plan === true || Array.isArray(slots.needs) || (isOfDay && isCount)) return planTrip(asked);
   const isNamed = slots.recipe !== undefined || slots.quantity !== undefined || slots.factor !== undefined;
   if (isNamed) return recipeTrip(asked);
   if (isOfDay || slots.sport !== undefined) return gamesTrip(asked);
@@ -93,6 +93,9 @@ async function planTrip(asked: Asked): Promise<Trip> {
     }),
     notes: [
       ...(lost > 0 ? [`NOT FED by this plan: ${lost} people. Ask the dietitian what they get.`] : []),
+      ...(asked.slots.of_plan === true
+        ? ['This is for the plan just made; "list" is the list of everybody.']
+        : []),
       ...who.warnings,
       ...who.assumed,
       ...(inStock > 0 ? [`${inStock} pieces come from stock; nothing is bought for them.`] : []),

@@ -2,7 +2,7 @@ import type { Slots, SlotValue } from '../../slots.ts';
 import type { Atom } from '../atoms.ts';
 import type { Lexed } from '../lexed.ts';
 import { all, find, first } from '../slots/find.ts';
-import { ingredient, needsOf } from '../slots/names.ts';
+import { ingredient, nameOf, needsOf } from '../slots/names.ts';
 import { amount, numberOf, quantity } from '../slots/numbers.ts';
 import { when } from '../slots/when.ts';
 import { listEntries } from './list-entries.ts';
@@ -73,22 +73,34 @@ function labelNews(lexed: Lexed): LabelSaid {
   const { seen, shape } = lexed;
   if (!LABEL_NEWS.test(shape) || SAME.test(shape)) return { slots: {} };
   const food = seen.findIndex(({ sym }) => sym === 'F' || sym === 'Y');
-  const after = seen.findIndex(
+  const word = seen.findIndex(
     ({ sym }, i) => i > food && /^(?:labels?|says?|lists?|contains?|may|now|has)$/.test(sym),
   );
-  if (after < 0) return { slots: { changed_product: true } };
-  const may = seen.findIndex(({ sym }, i) => i >= after && /^(?:may|traces?|shared|facility)$/.test(sym));
-  const named = (atoms: readonly Atom[]) => needsOf(atoms);
-  const contains = named(seen.slice(after, may < 0 ? undefined : may));
-  const warned = may < 0 ? [] : named(seen.slice(may));
+  if (word < 0) return { slots: { changed_product: true } };
+  const may = seen.findIndex(({ sym }, i) => i >= word && /^(?:may|traces?|shared|facility)$/.test(sym));
+  const contains = needsOf(seen.slice(word, may < 0 ? undefined : may));
+  const warned = may < 0 ? [] : needsOf(seen.slice(may));
+  const at = clauseStart(lexed, word);
+  const whose = seen.slice(at, word).find(({ sym }) => sym === 'F' || sym === 'Y');
   return {
-    at: after,
+    at,
     slots: {
       changed_product: true,
+      ...(whose ? { label_of: nameOf(whose) } : {}),
       ...(contains.length > 0 ? { label_contains: contains } : {}),
       ...(warned.length > 0 ? { label_may_contain: warned } : {}),
     },
   };
+}
+
+/** Where the clause about the label begins: after the comma before it, unless what came stands in the same clause. */
+function clauseStart({ atoms, seen }: Lexed, word: number): number {
+  const end = atoms.indexOf(seen[word] as Atom);
+  const comma = atoms.slice(0, end).findLastIndex(({ sym }) => sym === ',' || sym === ';' || sym === '.');
+  const clause = atoms.slice(comma + 1, end);
+  const first = clause[0];
+  const tellsWhatCame = comma < 0 || clause.some(({ sym }) => sym === 'Q' || sym === 'N');
+  return tellsWhatCame || !first ? word : seen.indexOf(first);
 }
 
 /** The message without what follows: its own foods, not those a label names. */

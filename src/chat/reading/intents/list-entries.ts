@@ -16,7 +16,7 @@ const SHELF_NUTRIENT = new Set(['sugars', 'fiber']);
 
 /**
  * The things a message names for the list, one entry each: a food with its amount, or the words as typed where the
- * kitchen has no such food. Two numbers for one thing are kept as words, so that none is recorded half understood.
+ * kitchen has no such food. Two numbers for one thing are told apart as unclear, so that none is recorded half understood.
  */
 export function listEntries({ atoms }: Lexed): Entry[] {
   return partsOf(atoms).flatMap((part) => {
@@ -50,6 +50,6 @@ function entryOf(part: readonly Atom[]): Entry | undefined {
   const numbers = kept.filter(({ sym }) => sym === 'Q' || sym === 'N');
   const [number] = numbers;
   if (!number) return { ingredient };
-  if (numbers.length > 1) return { item: kept.map(({ text }) => text).join(' ') };
+  if (numbers.length > 1) return { ingredient, unclear: kept.map(({ text }) => text).join(' ') };
   return { ingredient, amount: numberOf(number), amount_unit: number.unit ?? '' };
 }

@@ -40,6 +40,7 @@ export const shop: IntentReader = {
     'restock',
     'get',
     'reorder',
+    'need',
   ],
   rules: [
     [
@@ -48,6 +49,8 @@ export const shop: IntentReader = {
     ],
     [new RegExp(`^ (?:show |see |view |read |open |whats on )?(?:me |us )?${THE_LIST} \\?? ?$`), 7],
     [CLEAR, 9],
+    [/ (?:price|cost|total|sum) (?:of|for) (?:the |our )?(?:shopping |order |grocery )?list /, 9.2],
+    [/^ what (?:else )?do (?:we|i) (?:still )?need for (?:the )?(?:W|game|[a-z]+ game) /, 6.6],
     [/ (?:shopping|grocery|groceries|shop) /, 8],
     [/^ (?:[a-z]+ ){0,4}(?:shopping|grocery|groceries|shop) (?:list )?for /, 8.6],
     [/ (?:buy|buying|purchase|restock|reorder) /, 7.5],
@@ -88,7 +91,7 @@ function changed(lexed: Lexed): Slots {
   if (counted) return dishes(lexed);
   const entries = listEntries(lexed);
   const [only] = entries;
-  const isOneFood = entries.length === 1 && only?.item === undefined;
+  const isOneFood = entries.length === 1 && only?.item === undefined && only?.unclear === undefined;
   return {
     ...(only?.ingredient === undefined ? {} : { ingredient: only.ingredient }),
     ...(only?.amount === undefined ? {} : { amount: only.amount, amount_unit: only.amount_unit }),
