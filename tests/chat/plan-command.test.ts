@@ -104,6 +104,39 @@ describe('stock is taken off', () => {
   });
 });
 
+describe('every count is placed or asked about', () => {
+  test.each([
+    ['plan saturday 44 people 5 nut free 1 sesame', [5, 1, 38]],
+    ['plan saturday 44, 1 sesame allergy, 1 strawberry allergy, 1 garlic', [1, 1, 1, 41]],
+    ['plan saturday 20, 3 peanut 1 egg', [3, 1, 16]],
+    ['plan saturday 44 travelling 2 allergic to milk and 1 allergic to kiwi', [2, 1, 41]],
+  ])('%s', async (text, groups) => {
+    const { ask } = await room();
+    const { answer } = await ask(text);
+    const variants = (answer?.data.variants ?? []) as { serves: { people: number }[] }[];
+    const counts = variants.flatMap(({ serves }) => serves.map(({ people }) => people));
+    expect(counts.sort()).toEqual([...groups].sort());
+  });
+
+  test('pieces each are as said', async () => {
+    const { ask } = await room();
+    const { answer } = await ask('plan saturday 20 travelling 2 oat bars each');
+    // 20 people, 2 each, 10 % spare.
+    expect(variantsIn(answer?.data)).toMatchObject([{ recipe: 'oat-bars', wanted: 44 }]);
+  });
+
+  test.each([
+    ['plan saturday 44, 12 coaches, 5 nut free', '12 coaches'],
+    ['plan saturday 20 travelling under $20', '$'],
+    ['plan saturday 20 travelling 3 spare', '3 spare'],
+  ])('%s is asked about', async (text, unclear) => {
+    const { ask } = await room();
+    const { error } = await ask(text);
+    expect(error).toMatchObject({ code: 'needs_more', message: expect.stringContaining(unclear) });
+    expect((await ask(/"(plan [^"]+)"/.exec(error?.hint ?? '')?.[1] ?? '')).error).toBeUndefined();
+  });
+});
+
 describe('what the log would refuse', () => {
   test('a label that changed is read before the work starts', async () => {
     const { ask, read } = await room();

@@ -15,6 +15,8 @@ export interface Eaters extends Profile {
 /** "5 nut free": so many people who avoid these. */
 export interface SaidNeed {
   readonly avoid: readonly Need[];
+  /** Foods beyond the list of needs, in words. */
+  readonly foods: readonly string[];
   readonly people: number;
 }
 
@@ -32,7 +34,13 @@ export function saidEaters(people: number, needs: readonly SaidNeed[], piecesEac
   if (needing > people) throw moreNeedsThanPeople(people, needing);
   const plain = people - needing;
   return grouped([
-    ...needs.map(({ avoid, people: count }) => ({ avoid, foods: [], people: count, piecesEach, likes: [] })),
+    ...needs.map(({ avoid, foods, people: count }) => ({
+      avoid,
+      foods,
+      people: count,
+      piecesEach,
+      likes: [],
+    })),
     ...(plain > 0 ? [{ avoid: [], foods: [], people: plain, piecesEach, likes: [] }] : []),
   ]);
 }

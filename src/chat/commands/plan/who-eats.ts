@@ -4,6 +4,8 @@ import { NEEDS, type Need } from '../../../nutrition/allergens.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Asked } from '../../command.ts';
 import { listed, needName, needsOf } from '../../need-words.ts';
+import { slotNumber } from '../../slot-number.ts';
+import type { Slots } from '../../slots.ts';
 import type { Occasion } from './occasion.ts';
 
 export interface WhoEats {
@@ -22,7 +24,9 @@ export function whoEats(
 ): WhoEats {
   const { slots, kitchen } = asked;
   const { settings } = kitchen.book;
+  refuseUnclear(slots);
   const needs = saidNeeds(slots.needs);
+  const piecesEach = slotNumber(slots, 'portion') ?? settings.piecesPerPerson;
   const { team, isTeam } = teamOf(roster ?? [], game?.sport ?? slots.sport);
   const said = typeof slots.quantity === 'number' ? slots.quantity : undefined;
   const people = said ?? game?.people ?? (isTeam ? team.length : undefined) ?? settings.gamePeople;
@@ -34,7 +38,7 @@ export function whoEats(
       : [];
   if (needs.length > 0 || team.length === 0) {
     return {
-      eaters: saidEaters(people, needs, settings.piecesPerPerson),
+      eaters: saidEaters(people, needs, piecesEach),
       assumed: [
         ...usual,
         ...(needs.length === 0
@@ -47,7 +51,7 @@ export function whoEats(
   }
   const needing = team.filter(({ avoid, foods }) => avoid.length + foods.length > 0).length;
   return {
-    eaters: rosterEaters(people, team, settings.piecesPerPerson),
+    eaters: rosterEaters(people, team, piecesEach),
     assumed: [...usual, `All ${needing} with needs on the roster are among them.`],
     warnings: [],
   };
@@ -57,8 +61,21 @@ function saidNeeds(slot: unknown): SaidNeed[] {
   if (!Array.isArray(slot)) return [];
   return slot.flatMap((each) =>
     typeof each === 'object' && each !== null && typeof each.people === 'number'
-      ? [{ avoid: needsOf(each.avoid), people: each.people }]
+      ? [{ avoid: needsOf(each.avoid), foods: words(each.foods), people: each.people }]
       : [],
+  );
+}
+
+const words = (slot: unknown): string[] => (Array.isArray(slot) ? slot.map(String) : []);
+
+/** A number nobody can place may be people who would get nothing. */
+function refuseUnclear({ unclear }: Slots): void {
+  const said = words(unclear);
+  if (said.length === 0) return;
+  throw new Problem(
+    'needs_more',
+    `I cannot place ${listed(said.map((each) => `"${each}"`))} in this plan.`,
+    'Write everybody in the first number, then each need with its count, and pieces like "2 each": "plan saturday 44 travelling 5 nut free 2 coeliac 1 sesame, 2 each".',
   );
 }
 

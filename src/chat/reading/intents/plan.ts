@@ -1,9 +1,6 @@
-import type { Slots, SlotValue } from '../../slots.ts';
-import type { Atom } from '../atoms.ts';
 import type { IntentReader } from '../intent-reader.ts';
-import type { Lexed } from '../lexed.ts';
-import { knownRecipe, needsOf, opponent, sport } from '../slots/names.ts';
-import { numberOf } from '../slots/numbers.ts';
+import { knownRecipe, opponent, sport } from '../slots/names.ts';
+import { planCounts } from '../slots/plan-counts.ts';
 import { when } from '../slots/when.ts';
 
 export const plan: IntentReader = {
@@ -46,46 +43,10 @@ export const plan: IntentReader = {
     [/ (?:packs|bags) for N /, 6.5],
   ],
   slots: (lexed) => ({
-    ...people(lexed),
-    ...needs(lexed),
+    ...planCounts(lexed),
     ...opponent(lexed),
     ...when(lexed),
     ...sport(lexed),
     ...knownRecipe(lexed),
   }),
 };
-
-/** The number with no need behind it is everybody. */
-function people(lexed: Lexed): Slots {
-  const { seen } = lexed;
-  const atom = seen.find((each, i) => each.sym === 'N' && needAfter(seen, i) === undefined);
-  return atom ? { quantity: numberOf(atom) } : {};
-}
-
-function needs(lexed: Lexed): Slots {
-  const { seen } = lexed;
-  const found: SlotValue[] = [];
-  seen.forEach((atom, i) => {
-    const count = atom.sym === 'N' ? atom.value : atom.sym === 'one' || atom.sym === 'a' ? 1 : undefined;
-    const need = count === undefined ? undefined : needAfter(seen, i);
-    if (count !== undefined && need) found.push({ avoid: needsOf(need), people: count });
-  });
-  return found.length > 0 ? { needs: found } : {};
-}
-
-const BETWEEN =
-  /^(P|are|is|who|with|have|has|need|needs|eat|were|of|them|a|an|that|the|people|allergic|kid|x)$/;
-
-/** The needs that belong to the count at `i`: "5 who are nut free and dairy free". */
-function needAfter(seen: readonly Atom[], i: number): Atom[] | undefined {
-  let k = i + 1;
-  while (BETWEEN.test(seen[k]?.sym ?? '')) k++;
-  if (seen[k]?.sym !== 'A') return undefined;
-  const list: Atom[] = [];
-  for (; seen[k]; k++) {
-    const atom = seen[k];
-    if (atom?.sym === 'A') list.push(atom);
-    else if (!/^(and|&|\+|or)$/.test(atom?.sym ?? '') || seen[k + 1]?.sym !== 'A') break;
-  }
-  return list;
-}
