@@ -45,16 +45,24 @@ export function lex(text: string, book: Book, nowMs: number): Lexed {
     said += `${token.word} `;
     typed += `${token.typed} `;
   }
+  return { atoms, said, typed, text: plain, ...shapeOf(atoms) };
+}
+
+/** A part of a message, for rules: the words said around it are left out of its shape. */
+export const partOf = (whole: Lexed, atoms: readonly Atom[]): Lexed => ({ ...whole, atoms, ...shapeOf(atoms) });
+
+function shapeOf(atoms: readonly Atom[]): Pick<Lexed, 'shape' | 'syms' | 'seen' | 'countsTwice'> {
   let shape = ' ';
   const syms = new Set<string>();
   const seen: Atom[] = [];
+  let counts = 0;
   for (const atom of atoms) {
     const { sym } = atom;
     if (sym === ',' || sym === '.' || sym === ';') continue;
+    if (sym === 'N') counts++;
     shape += `${sym} `;
     syms.add(sym);
     seen.push(atom);
   }
-  const countsTwice = seen.reduce((count, atom) => count + (atom.sym === 'N' ? 1 : 0), 0) > 1;
-  return { atoms, seen, countsTwice, shape, said, typed, syms, text: plain };
+  return { shape, syms, seen, countsTwice: counts > 1 };
 }

@@ -5,12 +5,16 @@ import { choose, readerOf } from './choose.ts';
 import { toldEntry } from './firm-signs.ts';
 import { followUp } from './follow-up.ts';
 import { type Lexed, lex } from './lexed.ts';
+import { requestClause } from './request-clause.ts';
 import { rosterSentence } from './roster-sentence.ts';
 import { secondLook } from './second-look.ts';
 import { emergencyTopic } from './signs/emergency.ts';
 import { lastLook } from './signs/last-look.ts';
 import { medicalTopic } from './signs/medical.ts';
 import { undoAsked } from './undo-asked.ts';
+
+/** A rule this strong in the part that asks goes before what is said around it. */
+const SURE_OF_PART = 6;
 
 export interface ReadingContext {
   readonly book: Book;
@@ -37,12 +41,19 @@ export function read(text: string, context: ReadingContext): Reading {
   if (undone !== undefined) return { intent: undone, slots: { undo: true } };
   const told = toldEntry(lexed);
   if (told !== undefined) return asked(told, lexed);
-  const chosen = choose(lexed);
+  const chosen = chosenFor(lexed);
   const reading =
     followUp(lexed, context.conversation, chosen) ??
     (chosen ? { intent: chosen.reader.intent, slots: chosen.reader.slots(lexed) } : undefined);
   if (!reading) return asked(secondLook(lexed) ?? lastLook(lexed) ?? 'unknown', lexed);
   return { intent: reading.intent, slots: saidOnly(reading.slots) };
+}
+
+/** What the part that asks is about, where a long message has one that a rule knows; else the whole of it. */
+function chosenFor(lexed: Lexed): ReturnType<typeof choose> {
+  const clause = requestClause(lexed);
+  const asked = clause && choose(clause);
+  return asked && asked.score >= SURE_OF_PART ? asked : choose(lexed);
 }
 
 /** "made 20 oat bars override: …": what follows is a reason to keep, whatever foods and numbers it names. */
