@@ -49,7 +49,11 @@ export function lex(text: string, book: Book, nowMs: number): Lexed {
 }
 
 /** A part of a message, for rules: the words said around it are left out of its shape. */
-export const partOf = (whole: Lexed, atoms: readonly Atom[]): Lexed => ({ ...whole, atoms, ...shapeOf(atoms) });
+export const partOf = (whole: Lexed, atoms: readonly Atom[]): Lexed => ({
+  ...whole,
+  atoms,
+  ...shapeOf(atoms),
+});
 
 function shapeOf(atoms: readonly Atom[]): Pick<Lexed, 'shape' | 'syms' | 'seen' | 'countsTwice'> {
   let shape = ' ';

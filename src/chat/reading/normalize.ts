@@ -1,21 +1,10 @@
+import { VULGAR_FRACTIONS } from '../../nutrition/quantity/number-words.ts';
 import { EMOJI_WORDS } from './vocabulary/emoji.ts';
 
 /** Longest message that is read: as much as the chat takes, so that nothing it takes is left unread. */
 export const LONGEST_MESSAGE = 4_000;
 
 const PLAIN = /^[\x20-\x25\x27-\x3b\x3d-\x7e]*$/;
-const VULGAR: Readonly<Record<string, string>> = {
-  '½': '1/2',
-  '⅓': '1/3',
-  '⅔': '2/3',
-  '¼': '1/4',
-  '¾': '3/4',
-  '⅕': '1/5',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-};
 
 /**
  * The message as the grammar wants it: one line of plain characters. Slack's markup is undone, mentions go,
@@ -33,7 +22,7 @@ export function normalize(text: string): string {
     .replace(/&amp;/g, '&');
   return markup(
     unescaped
-      .replace(/[½⅓⅔¼¾⅕⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]} `)
+      .replace(/[\u00bc-\u00be\u2150-\u215e]/g, (sign) => ` ${VULGAR_FRACTIONS.get(sign) ?? sign} `)
       .replace(/[\u2018\u2019\u201b\u2032\u00b4`]/g, "'")
       .replace(/[\u201c\u201d\u2033]/g, '"')
       .replace(/[\u2010-\u2015\u2212]/g, '-')

@@ -23,7 +23,9 @@ export function requestClause(lexed: Lexed): Lexed | undefined {
   if (lexed.seen.length < LONG) return undefined;
   const parts = clauses(lexed.atoms).map((atoms) => partOf(lexed, atoms));
   if (parts.length < 2) return undefined;
-  return parts.filter(({ shape, syms }) => ASKS.test(shape) && (syms.has("R") || syms.has("M") || syms.has("P"))).at(-1);
+  return parts
+    .filter(({ shape, syms }) => ASKS.test(shape) && (syms.has('R') || syms.has('M') || syms.has('P')))
+    .at(-1);
 }
 
 function clauses(atoms: readonly Atom[]): Atom[][] {

@@ -76,8 +76,7 @@ const FOLLOWS_NUMBER: ReadonlySet<string> = new Set([
   ),
   ...'batch batches recipe recipes'.split(' '),
   ...DURATION_UNITS.keys(),
-  ...Object.values(UNIT_SPELLINGS)
-    .flatMap((row) => row.split(', '))
+  ...UNIT_SPELLINGS.flatMap(([, spellings]) => spellings)
     .map((spelling) => spelling.split(' ')[0] ?? '')
     .flatMap((word) => [word, stem(word)]),
 ]);

@@ -113,8 +113,7 @@ function addGeneral(add: Add): void {
   for (const text of LOCATIONS) add(text, { sym: 'L', id: ONE_WORD_PLACES.get(text) });
   for (const [id, spellings] of Object.entries(PANS))
     for (const text of spellings) add(text, { sym: 'X', id });
-  for (const [unit, spellings] of Object.entries(UNIT_SPELLINGS))
-    for (const text of spellings.split(', ')) add(text, { sym: 'U', unit });
+  for (const [unit, spellings] of UNIT_SPELLINGS) for (const text of spellings) add(text, { sym: 'U', unit });
   for (const text of FOODS) add(text, { sym: 'F' });
   for (const [, nouns] of ALLERGEN_NOUNS) for (const noun of nouns) add(noun, { sym: 'V' });
   for (const [id, spellings] of Object.entries(SPORTS))

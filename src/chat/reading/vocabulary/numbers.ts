@@ -1,55 +1,13 @@
+import { MULTIPLE_WORDS, PART_WORDS, WHOLE_WORDS } from '../../../nutrition/quantity/number-words.ts';
+
 /** Words for whole numbers; "one" counts only before a thing that can be counted. */
-export const NUMBER_WORDS: ReadonlyMap<string, number> = new Map([
-  ['zero', 0],
-  ['one', 1],
-  ['two', 2],
-  ['three', 3],
-  ['four', 4],
-  ['five', 5],
-  ['six', 6],
-  ['seven', 7],
-  ['eight', 8],
-  ['nine', 9],
-  ['ten', 10],
-  ['eleven', 11],
-  ['twelve', 12],
-  ['thirteen', 13],
-  ['fourteen', 14],
-  ['fifteen', 15],
-  ['sixteen', 16],
-  ['seventeen', 17],
-  ['eighteen', 18],
-  ['nineteen', 19],
-  ['twenty', 20],
-  ['thirty', 30],
-  ['forty', 40],
-  ['fourty', 40],
-  ['fifty', 50],
-  ['sixty', 60],
-  ['seventy', 70],
-  ['eighty', 80],
-  ['ninety', 90],
-]);
+export const NUMBER_WORDS = WHOLE_WORDS;
 
-export const MULTIPLES: ReadonlyMap<string, number> = new Map([
-  ['dozen', 12],
-  ['doz', 12],
-  ['dozens', 12],
-  ['dz', 12],
-  ['hundred', 100],
-  ['couple', 2],
-  ['thousand', 1000],
-]);
+export const MULTIPLES = MULTIPLE_WORDS;
 
-export const PARTS: ReadonlyMap<string, number> = new Map([
-  ['half', 1 / 2],
-  ['third', 1 / 3],
-  ['quarter', 1 / 4],
-  ['thirds', 1 / 3],
-  ['quarters', 1 / 4],
-  ['fourth', 1 / 4],
-  ['eighth', 1 / 8],
-]);
+export const PARTS: ReadonlyMap<string, number> = new Map(
+  [...PART_WORDS].map(([word, denominator]) => [word, 1 / denominator]),
+);
 
 export const FACTOR_WORDS: ReadonlyMap<string, number> = new Map([
   ['double', 2],

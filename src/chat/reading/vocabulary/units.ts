@@ -1,35 +1,44 @@
-/** Spellings of measures, lower case; the ids are the ones slots use. Case decides T and t in the lexer. */
-export const UNIT_SPELLINGS: Readonly<Record<string, string>> = {
-  cup: 'cup, cups, cp, cps',
-  tbsp: 'tbsp, tbsps, tbs, tblsp, tbl, tablespoon, tablespoons, table spoon, table spoons, tabelspoon, tb',
-  tsp: 'tsp, tsps, teaspoon, teaspoons, tea spoon, tea spoons, teasp',
-  floz: 'fl oz, floz, fluid ounce, fluid ounces',
-  pint: 'pint, pints, pt',
-  quart: 'quart, quarts, qt, qts',
-  gallon: 'gallon, gallons, gal, gals',
-  ml: 'ml, mls, milliliter, milliliters, millilitre, millilitres, cc',
-  l: 'l, liter, liters, litre, litres',
-  g: 'g, gr, gm, gms, gram, grams, gramm, gramms, grms',
-  kg: 'kg, kgs, kilo, kilos, kilogram, kilograms, kilogramme',
-  oz: 'oz, ozs, ounce, ounces',
-  lb: 'lb, lbs, pound, pounds',
-  mg: 'mg, mgs, milligram, milligrams',
-  mcg: 'mcg, microgram, micrograms',
-  pinch: 'pinch, pinches',
-  dash: 'dash, dashes',
-  scoop: 'scoop, scoops',
-  jar: 'jar, jars',
-  can: 'cans, tin, tins',
-  bag: 'bag, bags',
-  box: 'box, boxes',
-  case: 'case, cases',
-  carton: 'carton, cartons',
-  tub: 'tub, tubs',
-  packet: 'packet, packets, sachet, sachets',
-  package: 'package, packages, pkg, pkgs',
-  bottle: 'bottle, bottles',
-  stick: 'stick, sticks',
-  slice: 'slice, slices',
-  handful: 'handful, handfuls',
-  spoon: 'spoon, spoons, spoonful, spoonfuls',
-};
+import { FOOD_WORDS, type FoodWordId } from '../../../nutrition/units/food-words.ts';
+import { FIXED_UNITS } from '../../../nutrition/units/unit-table.ts';
+
+/** Measures that only a food gives a size, and that a message counts as a measure, not as a piece of what is made. */
+const COUNTED: ReadonlySet<FoodWordId> = new Set([
+  'scoop',
+  'stick',
+  'slice',
+  'packet',
+  'package',
+  'carton',
+  'jar',
+  'can',
+  'bottle',
+  'bag',
+  'box',
+  'case',
+]);
+
+/** Spellings of a measure that are everyday words in a message: "can we pack", "drop the sugar". */
+const EVERYDAY: ReadonlySet<string> = new Set(['can', 'pack', 'packs', 'drop', 'drops', 'tub', 'tubs']);
+
+/** Measures of the chat alone: what a label's vitamins are told in, and what has a size in no table. */
+const OF_THE_CHAT: readonly (readonly [id: string, spellings: readonly string[]])[] = [
+  ['mcg', ['mcg', 'microgram', 'micrograms']],
+  ['tub', ['tub', 'tubs']],
+  ['jug', ['jug', 'jugs']],
+  ['handful', ['handful', 'handfuls']],
+  ['spoon', ['spoon', 'spoons', 'spoonful', 'spoonfuls']],
+];
+
+/**
+ * Measures and how they are spelled, lower case: those the nutrition room converts, without the label's own, and a few of
+ * the chat. The ids are the ones slots use. Case decides T and t in the lexer.
+ */
+export const UNIT_SPELLINGS: readonly (readonly [id: string, spellings: readonly string[]])[] = [
+  ...FIXED_UNITS.filter(({ id }) => !id.startsWith('label_')).map(spelled),
+  ...FOOD_WORDS.filter(({ id }) => COUNTED.has(id)).map(spelled),
+  ...OF_THE_CHAT,
+];
+
+function spelled({ id, spellings }: { id: string; spellings: readonly string[] }) {
+  return [id, spellings.filter((word) => /^[a-z ]+$/.test(word) && !EVERYDAY.has(word))] as const;
+}
