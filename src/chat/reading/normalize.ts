@@ -37,11 +37,12 @@ export function normalize(text: string): string {
   ).trim();
 }
 
-/** Slack's bold, strike, code marks and `:shortcodes:`. */
+/** Slack's bold, strike, code marks and `:shortcodes:`; "w/" and "w/o", which signs would tear apart. */
 function markup(text: string): string {
-  if (!/[*~`_:$]/.test(text)) return text;
+  if (!/[*~`_:$/]/.test(text)) return text;
   return text
     .replace(/\${2,}/g, ' cost ')
+    .replace(/\bw\/(o\b)?/gi, (_, out?: string) => (out ? 'without ' : 'with '))
     .replace(/[*~`]+/g, ' ')
     .replace(/:([a-z][a-z_]{2,}):/g, (_, name: string) => ` ${name.replace(/_/g, ' ')} `)
     .replace(/(^|\s)_+(?=\S)|(\S)_+(?=\s|$)/g, '$1$2');

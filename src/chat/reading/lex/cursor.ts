@@ -2,6 +2,7 @@ import type { Atom } from '../atoms.ts';
 import { stem } from '../stem.ts';
 import type { Token } from '../tokens.ts';
 import type { Phrase, Vocabulary } from '../vocabulary.ts';
+import { SHORT_WORDS } from '../vocabulary/short-words.ts';
 import { toldVerb } from './told-verb.ts';
 import { digitsAsWords, isKnown, unglued } from './typed-words.ts';
 
@@ -31,7 +32,10 @@ export function lineOf(all: readonly Token[], vocabulary: Vocabulary, nowMs: num
   });
   digitsAsWords(tokens, vocabulary);
   tokens.forEach((token, i) => {
-    if (token.kind !== 'word' || isKnown(token.word, vocabulary)) return;
+    if (token.kind !== 'word') return;
+    const short = SHORT_WORDS.get(token.word);
+    if (short !== undefined) token.word = short;
+    if (short !== undefined || isKnown(token.word, vocabulary)) return;
     token.word = toldVerb(tokens, i) ?? vocabulary.correct(token.word);
   });
   return { tokens, forms: tokens.map((token) => stem(token.word)), vocabulary, nowMs, timeZone };

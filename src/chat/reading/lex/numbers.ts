@@ -14,7 +14,7 @@ const KITCHEN_PARTS = new Set([2, 3, 4, 5, 6, 8, 16]);
 export function countAt(line: Line, i: number): Count | undefined {
   const first = oneCountAt(line, i);
   if (!first || first.value === undefined) return first;
-  const second = rangeEnd(line, first);
+  const second = wordAt(line, i - 1) === 'between' ? betweenEnd(line, first) : rangeEnd(line, first);
   if (second?.value === undefined || second.value <= first.value) return first;
   return { value: first.value, most: second.value, next: second.next };
 }
@@ -158,12 +158,16 @@ function belowHundred(line: Line, i: number): { value: number; next: number } | 
   return isBoth ? { value: tens + unit, next: i + 2 } : { value: tens, next: i + 1 };
 }
 
-/** "2-3", "20 to 24 g". */
+/** "between 4 and 5 cups". */
+const betweenEnd = (line: Line, first: Count): Count | undefined =>
+  /^(?:and|&|-)$/.test(wordAt(line, first.next)) ? oneCountAt(line, first.next + 1) : rangeEnd(line, first);
+
+/** "2-3", "20 to 24 g", "30 to 40 bars". */
 function rangeEnd(line: Line, first: Count): Count | undefined {
   const sign = line.tokens[first.next];
   if (sign?.raw === '-' && line.tokens[first.next + 1]?.kind === 'number')
     return oneCountAt(line, first.next + 1);
   if (sign?.word !== 'to' && sign?.word !== 'or') return undefined;
   const end = oneCountAt(line, first.next + 1);
-  return end && phraseAt(line, end.next)?.phrase.meaning.sym === 'U' ? end : undefined;
+  return end && /^[UPR]$/.test(phraseAt(line, end.next)?.phrase.meaning.sym ?? '') ? end : undefined;
 }
