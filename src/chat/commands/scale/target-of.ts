@@ -58,6 +58,8 @@ function sizeOf(
     return { kind: 'piece_mass', pieceG, ...(quantity === undefined ? {} : { pieces: quantity }) };
   if (pan !== undefined && quantity === undefined) return panTarget(kitchen, slots, pan);
   if (quantity !== undefined) return quantityTarget(kitchen, slots, quantity);
+  const pans = slotNumber(slots, 'pan_count');
+  if (pans !== undefined) return { kind: 'batches', factor: pans };
   return factor === undefined ? undefined : { kind: 'batches', factor };
 }
 
@@ -70,7 +72,14 @@ export const limits = (slots: Slots): boolean =>
 
 function quantityTarget(kitchen: Kitchen, slots: Slots, quantity: number): ScaleTarget {
   const unit = slotText(slots, 'unit') ?? '';
-  const portion = slotNumber(slots, 'portion');
+  const measure = readUnit(slotText(slots, 'portion_unit') ?? '');
+  if (measure?.kind === 'volume')
+    throw new Problem(
+      'not_possible',
+      `A piece has a weight here, and no size in ${measure.many}.`,
+      `Write what one weighs: "${quantity} pieces, 60 g each".`,
+    );
+  const portion = measure?.kind === 'mass' ? undefined : slotNumber(slots, 'portion');
   if (PEOPLE.has(unit) || portion !== undefined) {
     return {
       kind: 'people',

@@ -11,6 +11,7 @@ import {
   outputUnit,
   pieceMass,
   pieces,
+  portionEach,
   quantity,
   unitAfter,
 } from '../slots/numbers.ts';
@@ -29,12 +30,12 @@ const PROBLEMS: readonly (readonly [RegExp, string])[] = [
   [/ (?:hard|hardened) /, 'too hard'],
 ];
 const OVER =
-  / (?:too much|twice the|B (?:[a-z]+ )*(?:F|M)|extra|overadded|tablespoons? instead|U instead of U|instead of Q) /;
+  / (?:too much|overdid|overdone|went overboard|twice the|B (?:[a-z]+ )*(?:F|M)|extra|overadded|tablespoons? instead|U instead of U|instead of Q) /;
 const MISTAKE = / (?:mistake|accident|accidentally|oops|accidently|wrong) /;
 const FORGOT = / (?:forgot|forget|missed|skipped|left out) (?:[a-z]+ ){0,3}(?:F|M|Y) /;
 /** A message without one of these tells of no trouble. */
 const TROUBLE: ReadonlySet<string> = new Set(
-  'dry dryer drier stiff wet runny loose watery soupy liquidy moist soft sticky tacky gooey crumbly crumbling crumble crumbles falling fall apart burnt burned burn overbaked overcooked sweet salty set setting firm hard hardened much twice B extra overadded accident accidentally accidently mistake oops wrong forgot forget missed skipped left instead too stick together'.split(
+  'overdid overdone overboard dry dryer drier stiff wet runny loose watery soupy liquidy moist soft sticky tacky gooey crumbly crumbling crumble crumbles falling fall apart burnt burned burn overbaked overcooked sweet salty set setting firm hard hardened much twice B extra overadded accident accidentally accidently mistake oops wrong forgot forget missed skipped left instead too stick together'.split(
     ' ',
   ),
 );
@@ -65,12 +66,23 @@ export const scale: IntentReader = {
     'burnt',
     'batch',
     'stick',
+    'overdid',
   ],
   rules: [
+    [/ (?:overdid|overdone|went overboard (?:on|with)) (?:the )?(?:F|M) /, 8.8],
+    [/ (?:added|put|used|dumped) (?:[a-z]+ ){0,3}Q (?:of )?F (?:[a-zPR]+ )*instead of (?:N|Q|U) /, 9.6],
+    [/ Q (?:of )?(?:F|M) .*how many (?:P|R|batches) /, 9.6],
+    [/ how many (?:P|R|batches) (?:[a-zP]+ )*from (?:[a-z]+ )*Q /, 9],
+    [/ (?:most|many) (?:P|R) (?:[a-z]+ )*(?:make|get|do) .*Q (?:of )?F /, 9],
+    [/ (?:need|want) enough (?:[a-z]+ )?(?:R|P) .*N /, 8.7],
+    [/^ (?:R|P) for (?:about |around )?N /, 8.4],
+    [/ (?:wants?|needs?) (?:[a-z]+ )?(?:R|P) for N /, 7.2],
+    [/ N (?:of )?(?:the )?(?:pans?|trays?) of (?:the )?(?:R|P) | N (?:R|P) in N (?:pans?|trays?) /, 7],
+    [/ R N P /, 4.6],
     [/^ R but X not X $/, 7],
     [/ (?:cut|slice) (?:em|it|them|that) (?:in|into) N $/, 5],
     [/^ how much F (?:per|for each|in each|in a) P (?:in|of) (?:the )?R $/, 8],
-    [/^ (?:a |one )?B R recipe $/, 7.8],
+    [/^ (?:a |one )?B (?:the |our |this )?R recipe $/, 7.8],
     [/ (?:amounts?|ingredients?|measurements?|quantities) (?:[a-z]+ )*for (?:[a-z]+ )?N /, 7.8],
     [/ N (?:[a-z]+ )?(?:R|P) .*recipe /, 7.7],
     [/ (?:gimme|need|make|want|amounts|give|do|like) .*N (?:more |of them |of those |of these )$/, 4.5],
@@ -150,10 +162,14 @@ export const scale: IntentReader = {
   slots(lexed) {
     const cut = pieces(lexed);
     const trouble = problem(lexed);
+    const pans = pan(lexed);
+    const counted = quantity(lexed);
     return {
       ...(cut.pieces !== undefined && all(lexed, 'N').length <= Object.keys(cut).length
         ? {}
-        : quantity(lexed)),
+        : pans.pan_count !== undefined && counted.unit === undefined
+          ? {}
+          : counted),
       ...cut,
       ...(all(lexed, 'N').length === 0 && first(lexed, 'Q') ? bareUnit(lexed) : {}),
       ...(trouble.problem ? bareUnit(lexed) : {}),
@@ -162,9 +178,10 @@ export const scale: IntentReader = {
       ...(lexed.syms.has('F') || lexed.syms.has('M') ? ingredient(lexed) : {}),
       ...amounts(lexed),
       ...avoid(lexed),
-      ...pan(lexed),
+      ...pans,
       ...baseYield(lexed),
       ...perPerson(lexed),
+      ...per(lexed),
       ...parts(lexed),
       ...extra(lexed),
       ...pieceBefore(lexed),
@@ -189,13 +206,13 @@ const MANY = 12;
 function batches(lexed: Lexed): Slots {
   const atom = first(lexed, 'B');
   const isCount =
-    /^(?:x|times)\b/.test(atom?.text ?? '') &&
+    /^(?:x|times)\b| x$/.test(atom?.text ?? '') &&
     Number.isInteger(atom?.value) &&
     (atom?.value ?? 0) >= MANY &&
     !lexed.syms.has('N') &&
-    lexed.syms.has('R');
+    (lexed.syms.has('R') || all(lexed, 'P').some(({ id }) => id !== undefined));
   if (!atom || !isCount) return factor(lexed);
-  const unit = first(lexed, 'R')?.unit;
+  const unit = (first(lexed, 'R') ?? first(lexed, 'P'))?.unit;
   return { quantity: numberOf(atom), ...(unit === undefined ? {} : { unit }) };
 }
 
@@ -213,18 +230,25 @@ function pieceBefore(lexed: Lexed): Slots {
 }
 
 function amounts(lexed: Lexed): Slots {
-  const mass = pieceMass(lexed);
-  if (mass.piece_g !== undefined) return mass;
+  const portion = portionEach(lexed);
+  if (portion !== undefined)
+    return { ...pieceMass(lexed), portion: numberOf(portion), portion_unit: portion.unit };
   const said = amount(lexed);
   if (said.amount === undefined) return {};
   const limiting =
-    / (?:how many|how much|what|only|left|have|max|got) /.test(lexed.shape) &&
+    / (?:use up|using up|finish|how many|how much|what|only|left|have|max|got) /.test(lexed.shape) &&
     (lexed.syms.has('F') || lexed.syms.has('M'));
   return limiting ? { ...said, limit_by: 'ingredient' } : said;
 }
 
+/** "how much honey per bar": an amount for each piece is asked for. */
+function per(lexed: Lexed): Slots {
+  const unit = lastIn(lexed, / (?:per|each|every) R /, 'R') ?? lastIn(lexed, / (?:per|each|every) P /, 'P');
+  return unit?.unit === undefined ? {} : { per: unit.unit };
+}
+
 function pan(lexed: Lexed): Slots {
-  if (!lexed.syms.has('X')) return {};
+  if (!lexed.syms.has('X')) return panCount(lexed);
   const pans = all(lexed, 'X');
   const [one, two] = pans;
   if (!one) return {};
@@ -237,16 +261,20 @@ function pan(lexed: Lexed): Slots {
 }
 
 function panCount(lexed: Lexed): Slots {
-  const count = find(lexed, / N X /)?.[0];
+  const count = find(lexed, / N (?:X|pans?|trays?) /)?.[0];
   return count ? { pan_count: numberOf(count) } : {};
 }
 
 const MAKES =
   / (?:makes|make|yields|yield|serves|is for|gives) (?:[a-z]+ )?N .*?(?:need|want|for|make|to) (?:[a-z]+ )*N /;
 
+/** "normally we make them for 16, but tomorrow I need enough for 55". */
+const USUALLY =
+  / (?:normally|usually|typically|always) .*?N .*?(?:but|now|this time|today|tomorrow|W) .*?(?:need|want|for|make|have|is|are) (?:[a-z]+ )*N /;
+
 function baseYield(lexed: Lexed): Slots {
   if (!lexed.countsTwice) return {};
-  const covered = find(lexed, MAKES)?.filter((atom) => atom.sym === 'N');
+  const covered = (find(lexed, MAKES) ?? find(lexed, USUALLY))?.filter((atom) => atom.sym === 'N');
   const [base, wanted] = covered ?? [];
   if (!base || !wanted) return {};
   return { base_yield: numberOf(base), quantity: numberOf(wanted) };
@@ -307,7 +335,11 @@ function problem(lexed: Lexed): Slots {
   if (!lexed.seen.some((atom) => TROUBLE.has(atom.sym))) return {};
   if (FORGOT.test(shape)) return { problem: 'forgot' };
   if (MISTAKE.test(shape) && (OVER.test(shape) || lexed.syms.has('B'))) return { problem: 'overadded' };
-  if (/ (?:too much|twice the|added extra|U instead of U|instead of Q) /.test(shape))
+  if (
+    / (?:too much|twice the|added extra|overdid|overdone|went overboard|U instead of U|instead of Q) | Q (?:of )?F (?:[a-zPR]+ )*instead of N /.test(
+      shape,
+    )
+  )
     return { problem: 'overadded' };
   if (
     !RESCUE.test(shape) &&

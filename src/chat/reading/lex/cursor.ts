@@ -1,8 +1,8 @@
 import type { Atom } from '../atoms.ts';
 import { stem } from '../stem.ts';
 import type { Token } from '../tokens.ts';
-import type { Phrase, Vocabulary } from '../vocabulary.ts';
 import { SHORT_WORDS } from '../vocabulary/short-words.ts';
+import type { Phrase, Vocabulary } from '../vocabulary.ts';
 import { toldVerb } from './told-verb.ts';
 import { digitsAsWords, isKnown, unglued } from './typed-words.ts';
 
@@ -68,6 +68,12 @@ export function spanText(line: Line, from: number, next: number): { text: string
   return { text, word };
 }
 
+const LONG_NAME = 3;
+
+/** "egg and potato squares" are the egg potato squares. */
+const isJoinOfName = (line: Line, at: number, { stems, meaning }: Phrase): boolean =>
+  meaning.sym === 'R' && stems.length >= LONG_NAME && /^(?:and|&|n)$/.test(line.forms[at] ?? '');
+
 /** The longest phrase of the vocabulary that starts here. */
 export function phraseAt(line: Line, i: number): { phrase: Phrase; next: number } | undefined {
   const row = line.vocabulary.phrases.get(line.forms[i] ?? '');
@@ -75,8 +81,12 @@ export function phraseAt(line: Line, i: number): { phrase: Phrase; next: number 
   for (const phrase of row) {
     const { stems } = phrase;
     let k = 1;
-    while (k < stems.length && stems[k] === line.forms[i + k]) k++;
-    if (k === stems.length) return { phrase, next: i + k };
+    let at = i + 1;
+    for (; k < stems.length; k++, at++) {
+      if (stems[k] !== line.forms[at] && isJoinOfName(line, at, phrase)) at++;
+      if (stems[k] !== line.forms[at]) break;
+    }
+    if (k === stems.length) return { phrase, next: at };
   }
   return undefined;
 }

@@ -98,6 +98,8 @@ export function factor(lexed: Lexed): Slots {
 const CUT =
   / (?:cut|cuts|cutting|slice|sliced|divide|divided|portion|portioned|split) (?:[a-zRPF]+ ){0,4}?(?:(?:in|into|to|at|as|by) )?N /;
 const PIECES = / N (?:P|pieces|slices) (?:instead|from|per|out|a|not) /;
+/** "fifty people not thirty": how many eat, not how many are cut. */
+const PEOPLE_NOT = / N P (?:and )?(?:not|instead of|rather than) N /;
 const WAS = / (?:instead of|not|rather than|from|was|were) N /;
 
 /** "cut into 8 instead of 10". */
@@ -105,19 +107,25 @@ export function pieces(lexed: Lexed): Slots {
   if (!lexed.syms.has('N') || lexed.seen.length < 3) return {};
   const cut =
     lastIn(lexed, CUT, 'N') ?? find(lexed, / (?:into|at) N (?:P )?/)?.[1] ?? find(lexed, PIECES)?.[0];
-  if (!cut) return {};
+  if (!cut || find(lexed, PEOPLE_NOT)?.[1]?.unit === 'person') return {};
   const was = lastIn(lexed, WAS, 'N');
   return { pieces: numberOf(cut), ...(was && was !== cut ? { pieces_was: numberOf(was) } : {}) };
 }
 
-/** "60 g each", "bars of 60 g". */
-export function pieceMass(lexed: Lexed): Slots {
-  if (!lexed.syms.has('Q')) return {};
-  const atom =
+/** "60 g each", "1/4 cup each", "bars of 60 g": how much one piece is. */
+export function portionEach(lexed: Lexed): Atom | undefined {
+  if (!lexed.syms.has('Q')) return undefined;
+  return (
     find(lexed, / Q (?:each|apiece|per P|a P|P) /)?.[0] ??
+    find(lexed, / Q R for N /)?.[0] ??
     lastIn(lexed, / (?:P|R|each) (?:of|at|to|is|weighing|about|around|be) Q /, 'Q') ??
-    lastIn(lexed, / (?:each|every|per) P (?:to|at|of|is|should be|be) Q /, 'Q') ??
-    lastIn(lexed, / (?:M|and|,|with|a|at|each) P (?:weight |mass |size )?Q /, 'Q');
+    lastIn(lexed, / (?:each|every|per) P (?:to|at|of|is|should be|be|weighs|weigh) Q /, 'Q') ??
+    lastIn(lexed, / (?:M|and|,|with|a|at|each) P (?:weight |mass |size )?Q /, 'Q')
+  );
+}
+
+export function pieceMass(lexed: Lexed): Slots {
+  const atom = portionEach(lexed);
   if (!atom || !/^(g|oz)$/.test(atom.unit ?? '')) return {};
   return { piece_g: Math.round(Number(atom.value) * (atom.unit === 'oz' ? 28.349523125 : 1) * 10) / 10 };
 }
