@@ -20,6 +20,22 @@ export function requireFolder(directory: string): string {
   return realpathSync(directory);
 }
 
+/** What a kitchen is written in. */
+const KITCHEN_FILE = /\.(?:ya?ml|csv)$/i;
+
+/**
+ * A kitchen's own folder that holds nothing would leave the built-in recipes to answer in its name.
+ * @throws Problem `bad_option` when no file in it is one of a kitchen's.
+ */
+export function requireKitchenIn(directory: string): void {
+  if (filesIn(directory, KITCHEN_FILE).length > 0) return;
+  throw new Problem(
+    'bad_option',
+    `The folder "${directory}" holds no kitchen: no kitchen.yaml, no recipe and no table of foods.`,
+    'Put a recipe into its folder cards/, or leave --kitchen out to ask the built-in kitchen.',
+  );
+}
+
 export const YAML_FILE = /\.ya?ml$/i;
 
 /**

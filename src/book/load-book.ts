@@ -4,7 +4,7 @@ import type { Book, BookProblem, KitchenSettings } from '../nutrition/book.ts';
 import { createFoodIndex } from '../nutrition/find-food.ts';
 import type { Food } from '../nutrition/food.ts';
 import type { Recipe } from '../nutrition/recipe.ts';
-import { filesIn, requireFolder, YAML_FILE } from './folder.ts';
+import { filesIn, requireFolder, requireKitchenIn, YAML_FILE } from './folder.ts';
 import { readKitchenFile } from './kitchen-file.ts';
 import { loadFoods } from './load-foods.ts';
 import { type FieldPath, toBookProblem } from './place.ts';
@@ -24,13 +24,14 @@ interface Layer {
  * Reads what a kitchen cooks from: the built-in folder first, then the kitchen's own, which adds to it, replaces
  * what has the same id, or with `built_in: replace` cooks without its recipes and products. What is wrong in a
  * folder is told in `problems`; one bad recipe is left out and the rest works.
- * @throws Problem `bad_option` for a folder that is not there.
+ * @throws Problem `bad_option` for a folder that is not there, or a kitchen's own that holds nothing.
  * @example loadBook(['recipes']).recipes.get('oat-bars')?.yieldPieces // 12
  */
 export function loadBook(directories: readonly string[]): Book {
   const problems: BookProblem[] = [];
-  const layers = directories.map((directory) => {
+  const layers = directories.map((directory, i) => {
     requireFolder(directory);
+    if (i > 0) requireKitchenIn(directory);
     return { directory, written: settingsIn(directory, problems) };
   });
   const settings = layers.reduce(

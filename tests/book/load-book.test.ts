@@ -176,8 +176,10 @@ describe('the folder itself', () => {
     expect(() => loadBook([join(BUILT_IN, 'kitchen.yaml')])).toThrow(/is a file, not a folder/);
   });
 
-  test('that is empty adds nothing and is no problem', () => {
-    expect(own({}).problems).toEqual([]);
+  test('that is empty is a wrong option: the built-in recipes must not answer in its name', () => {
+    expect(() => own({})).toThrow(/holds no kitchen/);
+    expect(() => own({ 'notes.txt': 'bars on monday' })).toThrow(Problem);
+    expect(own({ 'kitchen.yaml': 'par: {}\n' }).problems).toEqual([]);
   });
 });
 

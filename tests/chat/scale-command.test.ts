@@ -53,6 +53,22 @@ describe('a batch at the bench', () => {
     });
   });
 
+  test('half a piece is rounded up, and said so', async () => {
+    const half = await bench()({ quantity: 40.5, recipe: 'test_bar' });
+    expect(half.data).toMatchObject({ pieces: 41 });
+    expect(wordsOf(half)).toContain('You wrote 40.5: rounded up to 41 bars.');
+    expect(wordsOf(await bench()({ quantity: 40, recipe: 'test_bar' }))).not.toContain('You wrote');
+  });
+
+  test('pans without a count are whole recipes, and a piece has a weight and no size in cups', async () => {
+    expect((await bench()({ recipe: 'test_bar', pan_count: 3 })).data).toMatchObject({ factor: 3 });
+    const sized = { recipe: 'test_bar', quantity: 60, portion: 0.25, portion_unit: 'cup' };
+    await expect(bench()(sized)).rejects.toMatchObject({
+      code: 'not_possible',
+      hint: expect.stringContaining('60 g each'),
+    });
+  });
+
   test('what is missing is asked in one short question', async () => {
     expect((await bench()({ quantity: 40 })).title).toBe('Which recipe?');
     const ask = bench();

@@ -21,7 +21,7 @@ const FRAGMENTS: readonly (readonly [RegExp, readonly Intent[]])[] = [
     /^ (?:[a-z]+ ){0,3}(?:cut|slice|divide|into|in|at) (?:[a-z]+ ){0,3}N (?:[a-z]+ ){0,2}(?:P )?(?:instead )?\?? ?$/,
     ['macros', 'scale', 'cost'],
   ],
-  [/^ (?:[a-z]+ ){0,2}in (?:U|g) \?? ?$/, ['scale', 'measure', 'shop', 'macros']],
+  [/^ (?:[a-z]+ ){0,2}in (?:U|g) (?:please |pls |thanks )?\?? ?$/, ['scale', 'measure', 'shop', 'macros']],
   [
     /^ (?:and |ok |what about |how about |for |make it |now |actually |no )*N P (?:[a-z]+ )?\?? ?$/,
     ['scale', 'cost', 'shop', 'plan', 'macros', 'stock'],

@@ -6,7 +6,7 @@ import { slotText } from '../../slot-number.ts';
 import type { Slots } from '../../slots.ts';
 import { allergenLine, needLine } from './allergen-line.ts';
 import { batchLines, countNotes, roundingLine } from './batch-lines.ts';
-import { batchText, gramsText, weightText } from './batch-words.ts';
+import { batchText, gramsText, piecesText, weightText } from './batch-words.ts';
 import { ingredientTable } from './ingredient-table.ts';
 import { foodInRecipe } from './line-meant.ts';
 import { available, limits } from './target-of.ts';
@@ -24,6 +24,7 @@ export function batchAnswer(scaled: ScaledRecipe, book: Book, slots: Slots): Ans
       ...(need ? [{ kind: 'text', text: need } as const] : []),
       { kind: 'text', text: allergenLine(recipe, book) },
       ingredientTable(scaled, outputUnit),
+      ...wholeCount(scaled, slots),
       ...assumedPackage(scaled, book, slots),
       { kind: 'list', items: batchLines(scaled) },
       {
@@ -36,6 +37,15 @@ export function batchAnswer(scaled: ScaledRecipe, book: Book, slots: Slots): Ans
     audience: needs.length > 0 ? 'asker' : 'channel',
     data: dataOf(scaled),
   };
+}
+
+/** Pieces are whole: of "40.5 bars" it is said how many are made. */
+function wholeCount({ pieces, recipe }: ScaledRecipe, slots: Slots): Section[] {
+  const said = slots.quantity;
+  if (typeof said !== 'number' || Number.isInteger(said) || slots.factor !== undefined) return [];
+  return [
+    { kind: 'text', text: `You wrote ${said}: rounded up to ${piecesText(pieces, recipe.pieceUnit)}.` },
+  ];
 }
 
 /** The size a jar was taken as, when the batch goes by what is left of one. */

@@ -113,7 +113,7 @@ export const allergens: IntentReader = {
     ...recipe(lexed),
     ...scope(lexed),
     ...when(lexed),
-    ...(/ (?:traces?|may contain|cross contact|cross contamination|shared|facility|contamination) /.test(
+    ...(/ (?:traces?|may contains?|cross contact|cross contamination|shared|facility|contamination) /.test(
       lexed.shape,
     )
       ? { may_contain: true }
@@ -164,7 +164,8 @@ function scope(lexed: Lexed): Slots {
   if (lexed.syms.has('K') || / (?:roster|team|who|whose|anyone|anybody) /.test(shape))
     return lexed.syms.has('K') && lexed.syms.has('R') ? {} : { scope: 'roster' };
   if (lexed.syms.has('L') || / (?:stock|left|available|on hand) /.test(shape)) return { scope: 'all_stock' };
-  if (/ W /.test(shape) && / (?:everything|all|week|menu) /.test(` ${shape} ${lexed.said} `))
+  if (/ (?:this|next|the|weeks?) (?:weeks? )?(?:menu|week) /.test(lexed.said)) return { scope: 'week' };
+  if (/ W /.test(shape) && / (?:everything|anything|all|week|menu) /.test(` ${shape} ${lexed.said} `))
     return { scope: 'week' };
   if (
     !lexed.syms.has('R') &&

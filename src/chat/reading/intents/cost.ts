@@ -2,13 +2,13 @@ import type { Slots } from '../../slots.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { all, find, first, lastIn } from '../slots/find.ts';
-import { ingredient, nameOf, recipe } from '../slots/names.ts';
+import { dishes, ingredient, nameOf, recipe } from '../slots/names.ts';
 import { numberOf, quantity } from '../slots/numbers.ts';
 import { when } from '../slots/when.ts';
 
 /** "oats 3.49 for 42 oz", "peanut butter is now 6.99 a jar", and money below zero, so that it can be refused. */
 const TOLD =
-  /^ (?:pls |please )?(?:F|M) (?:(?:is|are|cost|costs|now|at|was) )*(?:- )?(?:N|C) (?:(?:for|a|an|per|each) )*(?:Q|U) /;
+  /^ (?:pls |please )?(?:F|M) (?:(?:is|are|cost|costs|now|at|was) )*(?:- )?(?:N|C) (?:(?:for|a|an|per|each) )*(?:Q|U|jug) /;
 /** "almonds now 13.99". */
 const TOLD_NOW = /^ (?:F|M) (?:(?:is|are|cost|costs) )?(?:now |at )?(?:- )?C | (?:F|M) (?:is |are )?now N $/;
 
@@ -39,6 +39,8 @@ export const cost: IntentReader = {
     'dropped',
     'Q',
     'now',
+    'run',
+    'spending',
   ],
   rules: [
     [TOLD, 9],
@@ -47,6 +49,11 @@ export const cost: IntentReader = {
     [/ (?:cost|costs|price|prices|priced|pricing) /, 8],
     [/ (?:cheaper|cheapest|expensive|budget|afford) /, 8],
     [/ (?:F|M|Y) (?:[a-z]+ )*(?:are|is|now|went|costs|was|up|for) (?:[a-z]+ )*C /, 8.5],
+    [
+      / (?:what does it run|what do (?:we|they) run|what (?:[a-z]+ )*(?:spend|spending) on|how much (?:money|cost) (?:did|do|have) we) /,
+      9,
+    ],
+    [/ how much (?:cost|money|C) (?:[a-z]+ )*(?:throw|threw|toss|waste|lose|lost) /, 9.5],
     [/ C /, 5.5],
     [
       / (?:F|M|Y) (?:[a-z]+ )*(?:went|gone|going|jumped|rose|dropped|climbed) (?:up |down )?(?:to )?(?:N|C|Q) /,
@@ -71,7 +78,7 @@ export const cost: IntentReader = {
 };
 
 function compare(lexed: Lexed): Slots {
-  const named = all(lexed, 'R');
+  const named = dishes(lexed);
   const things = named.length > 1 ? named : all(lexed, 'F');
   return things.length > 1 && / (?:cheaper|or|vs|versus|than|compare) /.test(lexed.shape)
     ? { compare: things.map(nameOf) }

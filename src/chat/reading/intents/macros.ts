@@ -3,7 +3,7 @@ import type { Atom } from '../atoms.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { all, find, first } from '../slots/find.ts';
-import { ingredient, nameOf, nutrients, recipe } from '../slots/names.ts';
+import { dishes, ingredient, nameOf, nutrients, recipe } from '../slots/names.ts';
 import { numberOf, pieces, quantity } from '../slots/numbers.ts';
 import { targets } from '../slots/targets.ts';
 
@@ -111,14 +111,14 @@ function portion(lexed: Lexed): Slots {
 }
 
 function counted(lexed: Lexed): Slots {
-  return find(lexed, / N (?:[a-z]+ )?(?:P|R) /) &&
+  return find(lexed, / N (?:[a-z]+ )?(?:P|R) | N of (?:the|those|these|our) (?:P|R) /) &&
     !/ (?:at|into|(?:cut|slice|sliced|divide) (?:[a-z]+ )?in) N P /.test(lexed.shape)
     ? quantity(lexed)
     : {};
 }
 
 function compare(lexed: Lexed): Slots {
-  const recipes = all(lexed, 'R');
+  const recipes = dishes(lexed);
   const things = recipes.length > 1 ? recipes : all(lexed, 'F');
   if (things.length < 2 || !/ (?:compare|vs|versus|or|than|between|against) /.test(lexed.shape)) return {};
   return { compare: things.map(nameOf) };
@@ -126,7 +126,8 @@ function compare(lexed: Lexed): Slots {
 
 const ADD =
   / (?:add|added|adding|plus|\+|with) (?:[a-z]+ )*?(?:[QN] )?(?:of )?F (?:(?:and|\+|plus) (?:[QN] )?F )*/;
-const REMOVE = / (?:without|minus|remove|removing|leave out|skip|no|less) (?:the )?(?:F|A) /;
+const REMOVE =
+  / (?:without|minus|remove|removing|leave out|leaving out|take out|taking out|took out|drop|omit|skip|skipping|no|less) (?:the )?(?:F|A) /;
 
 function change(lexed: Lexed): Slots {
   const added = find(lexed, ADD)?.filter((atom) => atom.sym === 'F') ?? [];

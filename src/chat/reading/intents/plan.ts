@@ -22,8 +22,15 @@ export const plan: IntentReader = {
     'A',
     'heads',
     'bags',
+    'bake',
+    'make',
   ],
   rules: [
+    [
+      /^ what (?:do|must|should) (?:we|i) (?:need|have) to (?:bake|make|prep|produce|cook) (?:W|this|for|on|over) /,
+      7.6,
+    ],
+    [/^ (?:pls |please )?plan (?:snacks|food|production|prep|P|W|for) /, 8.8],
     [/^ what (?:should|do|shall) (?:we|i) (?:need to )?(?:bake|make|prep|produce) W /, 7.5],
     [/ (?:plan|planning|production plan) /, 7.5],
     [

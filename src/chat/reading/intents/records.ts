@@ -7,10 +7,14 @@ import { madeWhen } from '../slots/when.ts';
 
 export const trace: IntentReader = {
   intent: 'trace',
-  cues: ['label', 'labels', 'D', 'lot', 'lots', 'trace', 'recall', 'recalled', 'traced'],
+  cues: ['who', 'went', 'label', 'labels', 'D', 'lot', 'lots', 'trace', 'recall', 'recalled', 'traced'],
   rules: [
     [/ (?:trace|traced|tracing) (?!of)/, 8],
     [/ (?:recall|recalled) /, 8.5],
+    [/ who (?:all )?(?:made|baked|prepped|mixed|cooked|did) (?:[a-z]+ )*(?:R|P|W) /, 9.3],
+    [/ what (?:[a-z]+ )?went (?:in|into) (?:[a-z]+ )*(?:R|P|batch) /, 8.6],
+    [/ lot (?:numbers?|codes?|no) (?:for|of|on) /, 9],
+    [/ (?:which|what) lots? .*(?:went|used|in|into|of) /, 9],
     [/ D /, 6],
     [/ (?:which|what) (?:[a-zF]+ )*lots? /, 8.5],
     [/ lots? /, 5],
@@ -33,9 +37,26 @@ const lot = (lexed: Lexed): Slots => {
 
 export const recipes: IntentReader = {
   intent: 'recipes',
-  cues: ['recipe', 'recipes', 'ingredients', 'menu', 'R', 'steps', 'method', 'instructions', 'how'],
+  cues: [
+    'recipe',
+    'recipes',
+    'ingredients',
+    'menu',
+    'R',
+    'steps',
+    'method',
+    'instructions',
+    'how',
+    'ideas',
+    'idea',
+    'card',
+    'something',
+    'anything',
+  ],
   rules: [
     [/ recipes? /, 6],
+    [/ (?:show|see|pull up|open|find|view) (?:me |us )?(?:the |our |that )?(?:R|P) (?:card|sheet|page) /, 8],
+    [/ (?:ideas?|something|what can (?:i|we) make) (?:[a-z]+ )*(?:with|using|from) (?:[a-z]+ )?F /, 7],
     [/ (?:list|show|all|what|which|see|view|any) (?:[a-z]+ )*recipes? /, 7.5],
     [/ R (?:recipe|ingredients|method|steps|instructions) /, 7.5],
     [/ recipe (?:for|of) (?:[a-z]+ )?(?:R|P|[a-z]+) (?!.*N)/, 7.5],
@@ -46,11 +67,15 @@ export const recipes: IntentReader = {
     [/^ R \?? ?$/, 3],
     [/ (?:menu) /, 5],
   ],
-  slots: (lexed) => ({ ...recipe(lexed), ...avoid(lexed) }),
+  slots: (lexed) => ({
+    ...recipe(lexed),
+    ...avoid(lexed),
+    ...(/ (?:with|using|from) (?:[a-z]+ )?F /.test(lexed.shape) ? ingredient(lexed) : {}),
+  }),
 };
 
 const TOPICS =
-  /\b(scal\w*|convert\w*|measur\w*|macros?|nutrition|swaps?|allergens?|balance|plan\w*|shopping|shop|cost\w*|stock|made|log\w*|served|tossed|counted|temperature|temps?|schedule|games?|remind\w*|fuel\w*|supplements?|trace|recipes?|batch)\b/;
+  /\b(scal\w*|convert\w*|measur\w*|macros?|nutrition|swaps?|allergens?|balance|plan\w*|shopping|shop|cost\w*|stock|made|log\w*|served|tossed|counted|temperature|temps?|schedule|games?|remind\w*|fuel\w*|supplements?|trace|recipes?|batch)\b/g;
 
 export const help: IntentReader = {
   intent: 'help',
@@ -74,6 +99,8 @@ export const help: IntentReader = {
   rules: [
     [/^ (?:[a-z]+ )?help \?? ?$/, 9],
     [/^ help /, 8],
+    [/^ help (?:me )?(?:with|on|about) (?:the |your )?[a-z]+ (?:\? )?$/, 9.6],
+    [/ (?:what|wat) (?:all )?(?:can|do) (?:you|u) (?:do|know) /, 8],
     [/ help (?:me )?(?:with|on|about) /, 5],
     [
       /^ (?:hi|hello|hey|yo|sup|hola|howdy|morning|good morning|good afternoon) (?:there |all |team |bot |everyone )?$/,
@@ -89,7 +116,8 @@ export const help: IntentReader = {
     [/ help $/, 2.5],
   ],
   slots(lexed) {
-    const topic = TOPICS.exec(lexed.said)?.[1];
+    const topics = [...lexed.said.matchAll(TOPICS)].map(([, word]) => word);
+    const topic = topics.find((word) => !/^log/.test(word ?? '')) ?? topics[0];
     return topic === undefined ? {} : { topic };
   },
 };

@@ -71,7 +71,7 @@ export const scale: IntentReader = {
   rules: [
     [/ (?:overdid|overdone|went overboard (?:on|with)) (?:the )?(?:F|M) /, 8.8],
     [/ (?:added|put|used|dumped) (?:[a-z]+ ){0,3}Q (?:of )?F (?:[a-zPR]+ )*instead of (?:N|Q|U) /, 9.6],
-    [/ Q (?:of )?(?:F|M) .*how many (?:P|R|batches) /, 9.6],
+    [/ Q (?:of )?F .*how many (?:P|R|batches) /, 9.6],
     [/ how many (?:P|R|batches) (?:[a-zP]+ )*from (?:[a-z]+ )*Q /, 9],
     [/ (?:most|many) (?:P|R) (?:[a-z]+ )*(?:make|get|do) .*Q (?:of )?F /, 9],
     [/ (?:need|want) enough (?:[a-z]+ )?(?:R|P) .*N /, 8.7],
@@ -284,10 +284,12 @@ function perPerson(lexed: Lexed): Slots {
   if (!lexed.countsTwice) return {};
   const covered =
     find(lexed, / N P (?:[a-z]+ )*N (?:P )?(?:[a-z]+ )?(?:each|apiece|per) /) ??
+    find(lexed, / for N N (?:P )?(?:each|apiece) /) ??
     find(lexed, / N (?:P|R) (?:each|apiece|per) (?:P )?(?:[a-z]+ )?(?:for )?N /);
   const [one, two] = covered?.filter((atom) => atom.sym === 'N') ?? [];
   if (!one || !two || !covered) return {};
-  const people = unitAfter(covered, covered.indexOf(one)).unit === 'person' ? one : two;
+  const isTold = covered[0]?.sym === 'for';
+  const people = isTold || unitAfter(covered, covered.indexOf(one)).unit === 'person' ? one : two;
   const each = people === one ? two : one;
   const unit = unitAfter(covered, covered.indexOf(each)).unit;
   return {

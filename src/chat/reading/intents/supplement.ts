@@ -42,6 +42,10 @@ export const supplement: IntentReader = {
     ],
     [/ (?:N party|third party) (?:[a-z]+ )*tested /, 8],
     [/ allowed (?:[a-z]+ )*(?:by|to take|under) /, 6.5],
+    [
+      / (?:allowed|ok|okay|permitted|can we|may we) (?:[a-z]+ )*(?:hand|give|provide|supply|offer|buy) (?:out )?(?:[a-z]+ )*(?:Y|F) (?:[a-z]+ )*(?:to|for) /,
+      8.4,
+    ],
     [/ take (?:Y|F) /, 7],
     [
       / (?:is|are|can|may|ok) (?:[a-z]+ ){0,3}D .*(?:ok|okay|approved|tested|allowed|use) | D (?:[a-z]+ )*(?:ok|okay|approved|tested) /,

@@ -91,6 +91,13 @@ export const swap: IntentReader = {
     [/ can (?:i|we|you|u) use (?:[a-z]+ )?(?:F) /, 5.5],
     [/ (?:F|M) (?:is|are)? ?(?:what else|any ideas|use what) /, 6],
     [/ what else /, 4],
+    [/ (?:smth|something|sth|anything) else (?:than|instead of|but|for) (?:[a-z]+ )?(?:F|M|Y) /, 8.4],
+    [/ F (?:not F|instead|and not F) (?:[a-z]+ )*(?:ok|okay|fine|good|work|works) (?:[a-z]+ )*(?:R|P) /, 8],
+    [/ (?:R|P) without (?:F|A|V) (?:\? )?$/, 5.5],
+    [
+      / (?:cant|cannot) (?:have|eat) .*(?:what do (?:we|i) do|what (?:can|should) (?:we|i) (?:do|use|make)) /,
+      8.2,
+    ],
     [/ (?:besides|other than|apart from|except|rather than) (?:[a-z]+ )?(?:F|M|Y|V) /, 8],
     [/ can (?:[a-zRP]+ )*(?:be|made|make|do|without) (?:[a-z]+ )*A /, 8],
     [/ for (?:F|M) (?:because|since|cuz) /, 5],
@@ -130,9 +137,17 @@ function pair(lexed: Lexed): Slots {
   if (bare) return both(bare, 'newOld');
   const oldNew = find(
     lexed,
-    / (?:swap|replace|switch|trade|sub|substitute|change|swapping|replacing) (?:[a-z]+ ){0,2}(?:Q )?(?:of )?(?:F|M|Y|A) (?:out )?(?:with|for|to|by|into) (?:[a-z]+ )?(?:Q )?(?:F|Y) /,
+    / (?:swap|replace|switch|trade|sub|substitute|change|swapping|replacing) (?:[a-z]+ ){0,2}(?:Q )?(?:of )?(?:F|M|Y|A) (?:out )?(?:(?:in|of|from) (?:the |our )?(?:R|P) )?(?:with|for|to|by|into) (?:[a-z]+ )?(?:Q )?(?:F|Y) /,
   );
   if (oldNew) return both(oldNew, 'oldNew');
+  const given = find(lexed, / (?:swap|replace|switch) (?:[a-z]+ )?(?:Q )?(?:of )?F (?:[a-z]+ )?F /);
+  if (given && lexed.said.includes(' with ')) return both(given, 'oldNew');
+  const fresh = find(lexed, / F instead (?:of (?:the )?(?:regular|usual|normal|fresh|plain|ours|it) )?/);
+  if (fresh && all(lexed, 'F').length === 1) return { replacement: nameOf(fresh[0] as Atom) };
+  const changed = find(lexed, /^ F (?:to|into|for) F in (?:the )?(?:R|P) /);
+  if (changed) return both(changed, 'oldNew');
+  const strange = strangeAfter(lexed);
+  if (strange !== undefined) return { ingredient: strange };
   const use = find(lexed, /^ can (?:i|we|u|you) use (?:[a-z]+ )?F \??/)?.find((atom) => atom.sym === 'F');
   if (use && all(lexed, 'F').length === 1) return { replacement: nameOf(use) };
   const foods = all(lexed, 'F');
@@ -144,6 +159,25 @@ function pair(lexed: Lexed): Slots {
   const shelf = all(lexed, 'A').find((atom) => atom.id !== undefined && !/ free | allerg/.test(lexed.said));
   const noun = shelf ?? all(lexed, 'V')[0];
   return noun ? { ingredient: nameOf(noun) } : {};
+}
+
+const NO_THING = /^(?:this|that|them|these|those|something|anything|tomorrow|today|now)$/;
+
+/** "substitute for the oyster sauce": a thing on no shelf here is named as it was typed. */
+function strangeAfter({ seen }: Lexed): string | undefined {
+  const at = seen.findIndex(
+    ({ sym }, i) =>
+      sym === 'for' && /^(?:sub|substitute|alternative|replacement|swap)$/.test(seen[i - 1]?.sym ?? ''),
+  );
+  if (at < 0) return undefined;
+  const from = /^(?:the|a|our)$/.test(seen[at + 1]?.sym ?? '') ? at + 2 : at + 1;
+  if (!/^[a-z]{4,}$/.test(seen[from]?.sym ?? '') || NO_THING.test(seen[from]?.sym ?? '')) return undefined;
+  const end =
+    seen[from + 1] && /^(?:unknown|[a-z]{4,}|F)$/.test(seen[from + 1]?.sym ?? '') ? from + 2 : from + 1;
+  return seen
+    .slice(from, end)
+    .map(({ text }) => text)
+    .join(' ');
 }
 
 function both(atoms: readonly Atom[], order: 'newOld' | 'oldNew'): Slots {

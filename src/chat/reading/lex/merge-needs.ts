@@ -78,7 +78,9 @@ function avoidedListAt(atoms: readonly Atom[], i: number): List | undefined {
     atoms[i]?.sym === 'no' &&
     (SHELF_BEFORE.has(atoms[i - 1]?.sym ?? '') ||
       (list.nouns[0]?.sym === 'F' && /^(left|anymore|in|here|today)$/.test(atoms[list.next]?.sym ?? '')));
-  return isShelf ? undefined : { needs: asNeeds(list.nouns), next: list.next };
+  const isOfDishes =
+    isShelf && /^(?:recipes?|snacks?|P|R|dishes|options?|things?|ones)$/.test(atoms[i - 2]?.sym ?? '');
+  return isShelf && !isOfDishes ? undefined : { needs: asNeeds(list.nouns), next: list.next };
 }
 
 function leadAt(atoms: readonly Atom[], i: number): number | undefined {

@@ -8,6 +8,8 @@ export interface Count {
   readonly next: number;
 }
 
+/** What a spreadsheet or a script puts where a number should be. */
+const NO_NUMBER = /^(?:nan|infinity)$/;
 const KITCHEN_PARTS = new Set([2, 3, 4, 5, 6, 8, 16]);
 
 /** A number, fraction, mixed number, range or number in words that starts at this token. */
@@ -25,6 +27,7 @@ function oneCountAt(line: Line, i: number): Count | undefined {
   if (token.kind === 'number') return times(line, withPart(line, digitsAt(line, i)));
   if (token.kind === 'sign') return negativeAt(line, i);
   if (token.kind !== 'word') return undefined;
+  if (NO_NUMBER.test(token.typed)) return { value: undefined, next: i + 1 };
   return times(line, withPart(line, wordsAt(line, i)));
 }
 

@@ -22,6 +22,10 @@ export function knownRecipe(lexed: Lexed): Slots {
   return atom ? { recipe: nameOf(atom) } : {};
 }
 
+/** Every dish a message names, in the order said: "the bites or the date bars". */
+export const dishes = (lexed: Lexed): Atom[] =>
+  lexed.seen.filter(({ sym, id }) => sym === 'R' || (sym === 'P' && id !== undefined));
+
 /** Foods that a kitchen also makes: in "triple the granola" it is the dish. */
 const DISH_FOODS: ReadonlySet<string> = new Set([
   'granola',
