@@ -64,6 +64,7 @@ export const balance: IntentReader = {
       9.2,
     ],
     [new RegExp(` R (?:[a-z]+ )*(?:between |from )?N (?:to|and|-) ${AMOUNT} (?:of )?M `), 8],
+    [new RegExp(` R (?:[a-z]+ )*between ${AMOUNT} (?:of )?M `), 8],
     [
       new RegExp(
         ` ${AMOUNT} (?:of )?M .*F (?:is |are |stays? |kept )?(?:fixed|unchanged|the same|as it is|as they are) `,
