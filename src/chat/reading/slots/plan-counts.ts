@@ -13,7 +13,7 @@ export function planCounts({ seen }: Lexed): Slots {
   let quantity: number | undefined;
   let portion: number | undefined;
   seen.forEach((atom, i) => {
-    const people = countAt(atom);
+    const people = countAt(atom, seen[i - 1]);
     if (atom.sym === 'C') unclear.push(atom.text);
     if (people === undefined) return;
     const avoided = needAfter(seen, i);
@@ -31,9 +31,10 @@ export function planCounts({ seen }: Lexed): Slots {
   };
 }
 
-function countAt({ sym, value }: Atom): number | undefined {
+/** "a" counts one, but "three with a milk allergy" have one allergy each. */
+function countAt({ sym, value }: Atom, before: Atom | undefined): number | undefined {
   if (sym === 'N') return value;
-  return sym === 'one' || sym === 'a' ? 1 : undefined;
+  return sym === 'one' || (sym === 'a' && !/^(?:with|have|has)$/.test(before?.sym ?? '')) ? 1 : undefined;
 }
 
 /** "2 oat bars each", "2 a person". */
@@ -49,7 +50,7 @@ const avoidedBy = (atoms: readonly Atom[]): { avoid: string[]; foods?: string[] 
 };
 
 const BETWEEN =
-  /^(?:P|are|is|who|with|have|has|need|needs|eat|were|of|them|a|an|that|the|people|allergic|allergy|kid|x|to|no|avoid|avoids|avoiding|cant)$/;
+  /^(?:P|are|is|who|whom|which|must|with|have|has|need|needs|eat|were|of|them|a|an|that|the|people|allergic|allergy|kid|x|to|no|avoid|avoids|avoiding|cant)$/;
 const AVOIDED = /^[AVF]$/;
 
 /** What belongs to the count at `i`: "5 who are nut free and dairy free", "1 sesame", "1 allergic to strawberries". */
