@@ -16,5 +16,5 @@ export async function backUp(memory: Memory, url: string, file: string): Promise
     );
   }
   await (await memory.database()).backup(file);
-  return `Copied to ${file} and checked. To restore: stop the kitchen, then start it with --db ${file}.`;
+  return `Copied to ${file} and checked. To restore: stop the kitchen and put a copy of it in the place of the database, as README says under Restore.`;
 }

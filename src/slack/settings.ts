@@ -17,7 +17,7 @@ export interface SlackSettings {
   /** Ids of user groups (S…) whose members are staff or interns, in whichever workspace the group is. */
   readonly staffGroups?: readonly string[];
   readonly internGroups?: readonly string[];
-  /** Channel ids (C…) that reminders go to. Without the kitchen's none are sent; the dietitian's is the kitchen's unless set. */
+  /** Channel ids (C…) that reminders go to. Without the kitchen's they go to staff directly; the dietitian's is the kitchen's unless set. */
   readonly kitchenChannel?: string;
   readonly dietitianChannel?: string;
 }
