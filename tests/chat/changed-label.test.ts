@@ -90,3 +90,45 @@ test('a label that was read clears no notice told of another package', async () 
   await say('checked the label of gluten-free rolled oats, same as before');
   expect((await say('made 12 gluten-free almond apricot bars')).error).toBeUndefined();
 });
+
+test.each([
+  [
+    'the label of the sunflower butter now says may contain tree nuts',
+    'sunflower-butter-nut-free',
+    'advisory',
+  ],
+  ['sunflower butter label changed: may contain tree nuts', 'sunflower-butter-nut-free', 'advisory'],
+  ['sunflower butter now contains almonds', 'sunflower-butter-nut-free', 'contains'],
+  ['there is now almond in the sunflower butter', 'sunflower-butter-nut-free', 'contains'],
+  ['the granola changed, has almonds now', 'granola', 'contains'],
+])('"%s" is recorded of the package in use, never denied', async (text, food, kind) => {
+  const { answer } = await say(text, 'intern');
+  expect(answer?.title).toMatch(/^Recorded: the label of/);
+  expect(answer?.title).not.toMatch(/listed/);
+  const notes = await store.kitchen.ledgers('T1').labelNotes();
+  expect(notes.map(({ foodId }) => foodId)).toContain(food);
+  expect(notes[0]?.[kind as 'contains' | 'advisory']).toEqual([{ allergen: 'tree_nut' }]);
+  expect(notes[0]?.state).toBe('changed');
+});
+
+test('a changed sunflower butter holds the bars of the card and shows in their answer', async () => {
+  await say('sunflower butter label changed: may contain tree nuts');
+  expect((await say('are the sunflower bars nut free')).answer?.title).toMatch(/may contain tree nuts/i);
+  expect((await say('made 20 sunflower cranberry bars')).error?.message).toMatch(/nobody has checked it/);
+});
+
+test('a change told of a dish asks for the product, and keeps what was told', async () => {
+  const { answer } = await say('the oat bars now contain almonds');
+  expect(answer?.title).toBe('Which product changed in oat bars? Not recorded yet.');
+  expect(await store.kitchen.ledgers('T1').labelNotes()).toEqual([]);
+  const named = await say('honey');
+  expect(named.answer?.data).toMatchObject({ foods: ['honey'], contains: [{ allergen: 'tree_nut' }] });
+  expect((await say('the label changed')).answer?.title).toMatch(/^Which product changed/);
+});
+
+test('a question about a label records nothing, and nobody but the kitchen records one', async () => {
+  await say('does the sunflower butter now contain almonds?');
+  const { answer } = await say('sunflower butter now contains almonds', 'athlete');
+  expect(answer?.title).toMatch(/go by the package and show it to staff/);
+  expect(await store.kitchen.ledgers('T1').labelNotes()).toEqual([]);
+});

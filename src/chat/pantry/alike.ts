@@ -4,6 +4,7 @@ import type { Food } from '../../nutrition/food.ts';
 import { nameKey } from '../../nutrition/name-key.ts';
 import { Problem } from '../../nutrition/problem.ts';
 import type { Asked } from '../command.ts';
+import { ownProduct } from '../own-product.ts';
 
 /**
  * The foods on the kitchen's cards that go by the words that were said: "the new pretzels" may be either of two
@@ -12,7 +13,7 @@ import type { Asked } from '../command.ts';
 export function alike({ request, kitchen }: Asked, named: Food): Food[] {
   const { foods, recipes } = kitchen.book;
   const text = ` ${nameKey(request.text)} `;
-  const keysOf = (food: Food) => [food.name, ...food.aliases].map((name) => ` ${nameKey(name)} `);
+  const keysOf = (food: Food) => [food.name, food.id, ...food.aliases].map((name) => ` ${nameKey(name)} `);
   const said = keysOf(named)
     .filter((key) => text.includes(key))
     .sort((a, b) => b.length - a.length)[0];
@@ -20,7 +21,10 @@ export function alike({ request, kitchen }: Asked, named: Food): Food[] {
   const others = [...used]
     .flatMap((id) => foods.get(id) ?? [])
     .filter((food) => food !== named && said !== undefined && keysOf(food).some((key) => key.includes(said)));
-  return [...(used.has(named.id) || others.length === 0 ? [named] : []), ...others];
+  const own = ownProduct(kitchen.book, named);
+  const isOnCards = used.has(named.id) || others.length > 0;
+  if (!isOnCards) return [own !== undefined && used.has(own.id) ? own : named];
+  return [...(used.has(named.id) ? [named] : []), ...others];
 }
 
 /**

@@ -16,6 +16,7 @@ import { labelTold, tellsOfLabel } from './label-told.ts';
 import { foodAnswer } from './one-food.ts';
 import { recipeAnswer } from './one-recipe.ts';
 import { unsureName, whenUnsure } from './unsure-name.ts';
+import { askWhichProduct, isTold, withProductNamed } from './which-product.ts';
 
 /** Scopes that ask about everything the kitchen makes rather than one recipe. */
 const WIDE = new Set(['all_recipes', 'all_stock', 'week', 'roster']);
@@ -25,7 +26,7 @@ export const allergens: Command = {
   ...allergensHead,
   async answers(said) {
     if (said.slots.scope === 'roster' && said.slots.action !== undefined) return rosterAnswer(said);
-    const asked = await withNeedsOfAsker(withRecipeOfOnes(said));
+    const asked = await withNeedsOfAsker(withRecipeOfOnes(withProductNamed(said)));
     const { slots, conversation } = asked;
     const needs = needsOf(slots.avoid);
     const isWide = typeof slots.scope === 'string' && WIDE.has(slots.scope);
@@ -42,7 +43,8 @@ export const allergens: Command = {
       return { answer: allRecipesAnswer(asked, needs), conversation: { ...conversation, last: said } };
     }
     const food = foodMeant(asked);
-    if (food && tellsOfLabel(asked)) return { answer: await labelTold(asked, food) };
+    if (food && tellsOfLabel(asked)) return labelAnswered(asked, food);
+    if (isTold(asked)) return askWhichProduct(asked);
     if (food) return { answer: foodAnswer(asked, food, needs) };
     const recipe = await recipesMeant(asked);
     if (isSeveral(recipe)) return askWhichRecipe(asked, 'allergens', 'Which one?', recipe);
@@ -51,6 +53,12 @@ export const allergens: Command = {
     return recipeAnswer(asked, recipe, needs);
   },
 };
+
+/** What was told is recorded; a question about it is no longer open. */
+async function labelAnswered(asked: Asked, food: Food): Promise<Answered> {
+  const { question: _answered, ...conversation } = asked.conversation;
+  return { answer: await labelTold(asked, food), conversation };
+}
 
 /** "And the cherry ones" are the cherry bars, asked about for the same need; cherries alone would say too little. */
 function withRecipeOfOnes(asked: Asked): Asked {

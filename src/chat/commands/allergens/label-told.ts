@@ -12,8 +12,8 @@ import { KITCHEN_ROLES } from '../../roles.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 
 /** What a label says, as against a question whether somebody may eat it. */
-const NAMES = /\b(?:contains?|traces?)\b/i;
-const ASKS = /\?|^\s*(?:is|are|does|do|can|could|may)\b/i;
+const NAMES = /\b(?:contains?|traces?|ha(?:s|ve)|lists?|says?|includes?|names?|warns?|there(?:'?s)?)\b/i;
+const ASKS = /\?|^\s*(?:is|are|does|do|did|can|could|may|should|would|will|has|have|any)\b/i;
 const AS_BEFORE = /\b(?:same as before|as before|unchanged|no changes?|nothing new)\b/i;
 
 /** Whether the message tells of a label that this person may tell of; else it is a question as any other. */
@@ -45,7 +45,9 @@ export async function labelTold(asked: Asked, food: Food): Promise<Answer> {
 
 /** @throws Problem `needs_more` when a label that is as before is said to name something new. */
 function marksSaid({ slots, request }: Asked): Pick<LabelNote, 'contains' | 'advisory'> {
-  const marks = NAMES.test(request.text) && !ASKS.test(request.text) ? marksOf(slots.avoid) : [];
+  const isNamed = slots.told === true || (NAMES.test(request.text) && !ASKS.test(request.text));
+  const marks = isNamed ? marksOf(slots.avoid) : [];
+  const contains = isNamed ? marksOf(slots.label_contains) : [];
   if (marks.length > 0 && slots.checked_label !== undefined && AS_BEFORE.test(request.text)) {
     throw new Problem(
       'needs_more',
@@ -53,7 +55,7 @@ function marksSaid({ slots, request }: Asked): Pick<LabelNote, 'contains' | 'adv
       'Write only what is new on the label, or only "same as before".',
     );
   }
-  return slots.may_contain === true ? { contains: [], advisory: marks } : { contains: marks, advisory: [] };
+  return slots.may_contain === true ? { contains, advisory: marks } : { contains: marks, advisory: [] };
 }
 
 interface Outcome {

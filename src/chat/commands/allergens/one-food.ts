@@ -18,6 +18,15 @@ import { verdictTitle } from './verdict-words.ts';
  * by that label; what a recipe holds of the plain one is said beside it.
  */
 export function foodAnswer(asked: Asked, food: Food, needs: readonly Need[]): Answer {
+  const answer = byCards(asked, food, needs);
+  if (asked.slots.changed_product === undefined) return answer;
+  return {
+    ...answer,
+    title: `If its package changed, go by the package and show it to staff: only the kitchen records labels. By what is recorded: ${answer.title}`,
+  };
+}
+
+function byCards(asked: Asked, food: Food, needs: readonly Need[]): Answer {
   const own = ownProduct(asked.kitchen.book, food);
   if (!own) return answerOf(asked, food, needs);
   const answer = answerOf(asked, own, needs);

@@ -1,16 +1,19 @@
 import type { Slots } from '../../slots.ts';
-import type { IntentReader } from '../intent-reader.ts';
+import type { IntentReader, Rule } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { all, first } from '../slots/find.ts';
-import { labeledProduct } from '../slots/label-told.ts';
+import {
+  CHANGED,
+  CHECKED,
+  isStatement,
+  labeledProduct,
+  namedBeforeMay,
+  TOLD_NOW,
+  tellsChange,
+  tellsLoss,
+} from '../slots/label-told.ts';
 import { ingredient, nameOf, needsOf, recipe } from '../slots/names.ts';
 import { when } from '../slots/when.ts';
-
-/** What came is not what was read about. */
-const CHANGED =
-  / (?:new|different|changed|another|switched|swapped|other) (?:[a-z]+ )?(?:brand|brands|supplier|vendor|product|label|formula|recipe from|version of F|ingredients list) | (?:sent|send|delivered|got|bought|came|subbed|substituted|gave|ordered|using) (?:[a-z]+ )?(?:a |the |some )?(?:different|new|another|other) (?:F|R|Y|P|brand|kind|one|ones|M) | (?:label|formula|packaging|ingredients?) (?:has |have |was |were |is |are )?(?:changed|different|new) | (?:supplier|vendor|store|they) (?:[a-z]+ )?(?:swapped|changed|switched|replaced) (?:out )?(?:the |our )?(?:F|Y) | new (?:F|Y) (?:[a-z]+ ){0,2}(?:say|says|list|lists) | label (?:of|on) (?:the |our )?(?:F|Y) (?:[a-z]+ )?(?:changed|different|new) /;
-
-const CHECKED = / (?:checked|confirmed|read) (?:[a-z]+ ){0,2}labels? (?:of|on) /;
 
 export const allergens: IntentReader = {
   intent: 'allergens',
@@ -37,6 +40,10 @@ export const allergens: IntentReader = {
     'label',
     'recheck',
     'swapped',
+    'now',
+    'changed',
+    'substituted',
+    'subbed',
   ],
   rules: [
     [
@@ -101,6 +108,7 @@ export const allergens: IntentReader = {
     [/ for (?:[a-z]+ )*(?:with|who) (?:[a-z]+ )*A /, 7],
     [CHANGED, 7],
     [CHECKED, 9.4],
+    ...TOLD_NOW.map((told): Rule => [told, 9.2]),
     [/ (?:cant|cannot) (?:have|eat) (?:[a-z]+ )*(?:R|P) /, 7],
     [/ (?:A|V) \? $/, 5.2],
     [/ (?:R|P) (?:[a-z]+ )?A \? /, 6.6],
@@ -110,7 +118,7 @@ export const allergens: IntentReader = {
   ],
   slots: (lexed) => ({
     ...subject(lexed),
-    ...recipe(lexed),
+    ...(isStatement(lexed) && labeledProduct(lexed) ? {} : recipe(lexed)),
     ...scope(lexed),
     ...when(lexed),
     ...(/ (?:traces?|may contains?|cross contact|cross contamination|shared|facility|contamination) /.test(
@@ -120,7 +128,7 @@ export const allergens: IntentReader = {
       : {}),
     ...(CHECKED.test(lexed.shape)
       ? { checked_label: true }
-      : CHANGED.test(lexed.shape)
+      : tellsChange(lexed)
         ? { changed_product: true }
         : {}),
     ...(/ (?:label|list|card|sign|sheet) /.test(lexed.shape)
@@ -131,13 +139,17 @@ export const allergens: IntentReader = {
 
 /** What is avoided, and the food it is about; of a label that is told of, the product and what is on it. */
 function subject(lexed: Lexed): Slots {
-  if (!CHECKED.test(lexed.shape) && !CHANGED.test(lexed.shape))
+  if (!CHECKED.test(lexed.shape) && !tellsChange(lexed))
     return { ...avoided(lexed), ...(onlyNeeds(lexed) ? {} : ingredient(lexed)) };
   const product = labeledProduct(lexed);
-  const onIt = needsOf(lexed.seen.filter((atom) => atom !== product && /^[AVF]$/.test(atom.sym)));
+  const told = tellsLoss(lexed) ? [] : lexed.seen.filter(({ sym }) => /^[AVF]$/.test(sym));
+  const before = new Set(tellsLoss(lexed) ? [] : namedBeforeMay(lexed, product));
+  const onIt = needsOf(told.filter((atom) => atom !== product && !before.has(atom)));
+  const contained = needsOf([...before]);
   return {
     ...(onIt.length > 0 ? { avoid: onIt } : {}),
-    ...(product ? { ingredient: nameOf(product) } : ingredient(lexed)),
+    ...(contained.length > 0 ? { label_contains: contained } : {}),
+    ...(product ? { ingredient: nameOf(product) } : isStatement(lexed) ? { told: true } : ingredient(lexed)),
   };
 }
 

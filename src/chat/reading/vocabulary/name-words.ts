@@ -3,7 +3,7 @@ export const ASKING_WORDS: ReadonlySet<string> = new Set(
   `allergen allergens allergy allergies allergic contain contains containing contaminate contaminated cross free severe deadly
   intolerant intolerance trace traces brand supplier formula product allergically vs versus vegan vegetarian
   nutritionally recipe recipes version versions variant ingredient ingredients cups bags pieces servings serving
-  sub subs subbing substitute substitutes substitution swap swaps swapping replace replacing replacement alternative
+  sub subs subbing subbed substitute substitutes substituted reformulated substitution swap swaps swapping replace replacing replacement alternative
   alternatives instead facility certified label labels labelled labeled safe options nutrition nutritional facts panel`.split(
     /\s+/,
   ),
