@@ -176,6 +176,48 @@ describe('moves', () => {
       'Throw out 22 now: B1.',
     );
   });
+
+  test.each([
+    [
+      'served 12 oat bars for the bus at 9',
+      '12 oat bars out since 9:00 am: serve or throw out by 1:00 pm. B1.',
+    ],
+    ['12 oat bars on the bus at 9', '12 oat bars out since 9:00 am: serve or throw out by 1:00 pm. B1.'],
+    ['loaded 12 oat bars onto the bus', '12 oat bars out since 10:00 am: serve or throw out by 2:00 pm. B1.'],
+  ])('%s: on the road the four hours run too', async (told, said) => {
+    await answer('made 30 oat bars', { when: '2026-10-27 06:00' });
+    expect(await title(told, { when: '2026-10-27 10:00' })).toBe(said);
+    expect(await shown('stock')).toContain('12 oat bars: B1, out of the fridge');
+  });
+
+  test('several kinds leave in one entry, all or none, and one undo brings them back', async () => {
+    await answer('made 30 oat bars', { when: '2026-10-27 06:00' });
+    await answer('made 20 cherry bars');
+    expect(await title('served 3 oat bars and 2 cherry bars for the bus', { when: '2026-10-27 10:00' })).toBe(
+      '3 oat bars and 2 cherry oat bars out since 10:00 am: serve or throw out by 2:00 pm. B1, B2.',
+    );
+    const { error } = await say('took out 4 oat bars and 60 cherry bars');
+    expect(error?.message).toContain('Only 18 cherry oat bars');
+    expect(await shown('stock')).not.toContain('4 oat bars: B1, out');
+    await answer('undo');
+    expect((await answer('stock')).data).toMatchObject({ usable: 50 });
+    expect(await shown('stock')).not.toContain('out of the fridge');
+  });
+
+  test('what is eaten, or kept in a cooler, starts no clock', async () => {
+    await answer('made 30 oat bars', { when: '2026-10-27 06:00' });
+    expect(await title('served 3 oat bars', { when: '2026-10-27 10:00' })).toContain('served');
+    expect(await title('served 4 oat bars for the bus on ice')).toContain('served');
+  });
+
+  test('an hour without am or pm, and a weekday that is today, are said as they were taken', async () => {
+    await answer('made 30 oat bars', { when: '2026-10-27 05:30' });
+    expect(await shown('tossed 2 oat bars at 9', { when: '2026-10-27 10:00' })).toContain(
+      'Taken as 9:00 am.',
+    );
+    expect(await shown('served 2 oat bars tuesday at 9')).toContain('Taken as today, Tue Oct 27, 9:00 am.');
+    expect(await shown('counted 20 oat bars at 9:30 am')).not.toContain('Taken as');
+  });
 });
 
 describe('served, tossed, counted', () => {

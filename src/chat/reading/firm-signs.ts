@@ -14,7 +14,7 @@ const TOLD: readonly (readonly [intent: Intent, pattern: RegExp])[] = TOLD_VERBS
   ({ intent, sure, loose, after }) => [
     intent,
     new RegExp(
-      ` (?:${sure}) ${BEFORE_COUNT}(?<= )(?<!(?: at| to| by| until| till| per) )(?:N|B|all|everything|the rest) | (?:${loose}) (?:(?!for |that |when |with |at )[a-zS]+ ){0,3}?(?:N|B|all) ${THING} | (?:N|all) ${THING} (?:[a-z]+ )?(?:${after})`,
+      ` (?:${sure}) ${BEFORE_COUNT}(?<= )(?<!(?: at| to| by| until| till| per) )(?:N|B|all|everything|the rest) | (?:${loose}) (?:(?!for |that |when |with |at )[a-zS]+ ){0,3}?(?:N|B|all) ${THING} | (?:N|all) ${THING} (?:[a-z]+ )?(?:${after})| (?:${sure}|${loose}) (?:[a-z]+ ){0,3}R (?:all |about |like )*N (?:of (?:them|em) )?$`,
     ),
   ],
 );
@@ -33,6 +33,9 @@ const FOUND: readonly RegExp[] = [
   / (?:set|change|correct|update|fix|adjust) (?:the )?(?:count (?:of|for|on) )?(?:the )?R (?:count )?(?:to|at) N $/,
   / R (?:count |total |stock )(?:is |are |now |at )*N $| R (?:is |are )?(?:now at |now |down to )N $/,
   / N (?:R|P) (?:in )?here (?!by )/,
+  / count (?:of|for|on) (?:the )?(?:R|P) (?:is|was|at) N /,
+  new RegExp(` (?:have|got|has) (?:only |about |still |just )*N ${THING} (?:left|remaining|remain) `),
+  new RegExp(` N ${THING} (?:are |is )?still (?:there|here|in) `),
   /^ (?:there are |we have |theres |weve got )?(?:no|zero) (?:more )?R (?:left |remaining |anywhere |in (?:the )?L )*$/,
 ];
 
@@ -46,6 +49,8 @@ const MADE_OTHERWISE: readonly RegExp[] = [
   /^ put (?:[a-z]+ )?N (?:[a-z]+ )?(?:R|P) (?:[a-z]+ )*(?:on|in|into) (?:[a-z]+ )?L /,
   /^ (?:please |pls |hey |just )*(?:log|record|enter) (?:in |that |down )?N (?:A )?(?:[a-z]+ )?R /,
   /^ (?:please |pls |just )*add N (?:A )?R (?:U )?(?:to|in) (?:the )?L /,
+  / (?:ended up with|wound up with|came out with|yielded|netted) N (?:R|P) /,
+  / B (?:batch )?(?:of )?(?:the )?R (?:is |are |all )*(?:done|finished|made|ready|baked) /,
   / batch (?:is )?(?:done|finished) (?:and )?(?:got|made|came to|yielded) N /,
 ];
 
@@ -62,7 +67,7 @@ const SERVED_OTHERWISE: readonly RegExp[] = [
 
 /** A question, a wish or a plan tells nothing. */
 const ASKED =
-  / (?:remind|reminder|alert|should|can|could|may|do i|how|what|who|why|when|which|if|would|need|needs|want|wants|wanna|gonna|will|lets|gotta|supposed|trying|dont|didnt|havent|hasnt|wont|undo) |\? | (?:going|have|has|plan|ready) to (?!throw|toss|dump|trash|bin|chuck|pitch|discard|scrap)| to be /;
+  / (?:remind|reminder|alert|should|can|could|may|do i|how|what|who|why|which|if|would|need|needs|want|wants|wanna|gonna|will|lets|gotta|supposed|trying|dont|didnt|havent|hasnt|wont|undo) |\? | (?:going|have|has|plan|ready) to (?!throw|toss|dump|trash|bin|chuck|pitch|discard|scrap)| to be |^ when | when (?:do|did|does|is|are|was|were|will|should|can) /;
 
 /** A count is told first even where it names what was made when: "recount, oat bars made tuesday: 6". */
 const COUNTED = / (?:counted|recount|recounted|inventory) .*N /;

@@ -30,7 +30,7 @@ export const TOLD_VERBS: readonly ToldVerbs[] = [
   },
   {
     intent: 'tossed',
-    sure: 'tossed(?: out)?|threw|throwed|thrown(?: out| away)?|dumped|trashed|discarded|binned|wasted|chucked|pitched|got rid of|scrapped|junked|composted|(?:had|have) to (?:throw|toss|dump|trash|bin|chuck|pitch|discard|scrap|pull)',
+    sure: 'tossed(?: out)?|threw|throwed|thrown(?: out| away)?|dumped|trashed|discarded|binned|wasted|chucked|pitched|got rid of|scrapped|junked|composted|disposed of|did away with|(?:had|have) to (?:throw|toss|dump|trash|bin|chuck|pitch|discard|scrap|pull)',
     loose: 'dropped|lost|ruined|spilled|burned|burnt|scorched',
     after:
       '(?:were |was |have |has |had |got |are |is |all |just |been |they |that |which )*(?:tossed|thrown out|thrown away|thrown|dumped|trashed|discarded|binned|wasted|chucked|ruined|spoiled|moldy|molded|went bad|gone bad|went off|expired so|in the (?:trash|garbage|bin)|into the (?:trash|garbage|bin)|to (?:the )?(?:trash|garbage|bin|waste)|fell on the|hit the floor|on the floor|stale so|inedible|contaminated)',

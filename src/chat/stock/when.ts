@@ -5,6 +5,8 @@ import {
   clockTime,
   dateOf,
   instantOf,
+  sayDate,
+  sayTime,
   wallTimeOf,
   weekdayOf,
 } from '../../kitchen/time/zone.ts';
@@ -71,6 +73,24 @@ export function whenDone(asked: Asked, text: unknown): number {
   const done = onDay.find((at) => isWaking(at, zone)) ?? onDay.at(-1);
   if (done !== undefined) return done;
   return day === undefined ? justBefore(said, nowMs, zone) : said;
+}
+
+/**
+ * What was taken for granted about when something was done: an hour without am or pm, a weekday that is today. Said with
+ * the entry, since a clock or a use-by hangs on it.
+ */
+export function assumedWhen(asked: Asked, atMs: number): string[] {
+  const { when, time_unsure: unsure } = asked.slots;
+  if (typeof when !== 'string') return [];
+  const { timeZone } = asked.kitchen.book.settings;
+  const today = dateOf(asked.request.nowMs, timeZone);
+  const { date, time } = wallTimeOf(atMs, timeZone);
+  const day = WEEKDAYS.includes(when.split(' ')[0] ?? '') && date === today ? `today, ${sayDate(date)}` : '';
+  const hour = unsure === true ? sayTime(time) : '';
+  if (day === '' && hour === '') return [];
+  return [
+    `Taken as ${[day, hour].filter(Boolean).join(', ')}. If that is not right, say "undo" and tell it again with ${hour === '' ? 'the date' : 'am or pm'}.`,
+  ];
 }
 
 /** From 5 in the morning to 8 in the evening; common practice, no source. */

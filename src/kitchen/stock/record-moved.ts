@@ -14,9 +14,14 @@ export const CONSUMER_MS = 2 * 3_600_000;
 export const CONSUMER_HOT_MS = 1 * 3_600_000;
 export const HOT_DAY_F = 90;
 
-export interface Moving extends Doing {
+export interface MovingItem {
   readonly which: Which;
   readonly pieces: number | 'all';
+}
+
+export interface Moving extends Doing, MovingItem {
+  /** Other kinds moved with it, in the same entry: all of them, or none. */
+  readonly also?: readonly MovingItem[];
   /** A place of the kitchen, or `out`: time is then the control. */
   readonly to: string;
   /** Goes home or to a tailgate with people: the consumer rule, not the code's four hours. */
@@ -32,21 +37,15 @@ export interface Moved {
 
 /** Records a move between fridge, freezer, shelf and out. Days used stay used; frozen days are not counted. */
 export async function recordMoved(desk: Desk, moving: Moving): Promise<Moved> {
-  if (moving.pieces !== 'all') checkPieces(moving.pieces);
+  const items: readonly MovingItem[] = [moving, ...(moving.also ?? [])];
+  for (const { pieces } of items) if (pieces !== 'all') checkPieces(pieces);
   const atMs = checkWhen(moving.atMs, desk.nowMs);
   const place = moving.to === 'out' ? undefined : placeOf(desk.book, moving.to, 'fridge');
   return desk.ledger.write(async (ledger) => {
     const all = await ledger.holdings();
     if (await recordedBefore(ledger, moving.requestKey)) return { from: [], to: [], pieces: 0, again: true };
-    const named = all.filter((holding) => matches(holding, moving.which));
-    const candidates = firstOut(named.filter((holding) => canMove(desk, holding, atMs, place?.id ?? 'out')));
-    if (candidates.length === 0) refuseReturn(named);
-    const from = take(
-      candidates,
-      moving.pieces,
-      { verb: 'moved', what: sayWhich(moving.which, desk.book) },
-      () => sayInstead(all, moving.which, desk.nowMs, desk.book),
-    );
+    const from: Taken[] = [];
+    for (const item of items) from.push(...takenFor(desk, item, less(all, from), atMs, place?.id ?? 'out'));
     const event = eventOf(ledger, desk, 'moved', { ...moving, atMs, note: `to ${place?.id ?? 'out'}` });
     const to = from.map(({ holding, pieces }) => ({
       ...after(desk, holding, atMs, place?.kind ?? 'out', moving),
@@ -66,6 +65,31 @@ export async function recordMoved(desk: Desk, moving: Moving): Promise<Moved> {
     });
     return { from, to, pieces: from.reduce((sum, part) => sum + part.pieces, 0), again: false };
   });
+}
+
+function takenFor(
+  desk: Desk,
+  { which, pieces }: MovingItem,
+  all: readonly Holding[],
+  atMs: number,
+  to: string,
+): readonly Taken[] {
+  const named = all.filter((holding) => matches(holding, which));
+  const candidates = firstOut(named.filter((holding) => canMove(desk, holding, atMs, to)));
+  if (candidates.length === 0) refuseReturn(named);
+  return take(candidates, pieces, { verb: 'moved', what: sayWhich(which, desk.book) }, () =>
+    sayInstead(all, which, desk.nowMs, desk.book),
+  );
+}
+
+/** What is there when these pieces are gone. */
+function less(all: readonly Holding[], taken: readonly Taken[]): readonly Holding[] {
+  if (taken.length === 0) return all;
+  const gone = (id: string): number =>
+    taken.reduce((sum, part) => sum + (part.holding.id === id ? part.pieces : 0), 0);
+  return all
+    .map((holding) => ({ ...holding, pieces: holding.pieces - gone(holding.id) }))
+    .filter(({ pieces }) => pieces > 0);
 }
 
 /**

@@ -4,7 +4,7 @@ import type { Answered, Asked, Command } from '../../command.ts';
 import { foodCounted } from '../../pantry/counted.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 import { settled, withQuestion } from '../../stock/merged.ts';
-import { whenDone } from '../../stock/when.ts';
+import { assumedWhen, whenDone } from '../../stock/when.ts';
 import { askWhichStock, oneRecipe, whichSaid } from '../../stock/which.ts';
 import { piecesOf } from '../../stock/words.ts';
 import { undo } from '../served/undo.ts';
@@ -33,16 +33,17 @@ async function log(asked: Asked): Promise<Answered> {
   const holdings = await desk.ledger.holdings();
   const which = oneRecipe(asked, holdings, await whichSaid(asked, desk));
   if (which === undefined) return askWhichStock(asked, 'counted', holdings);
+  const atMs = whenDone(asked, asked.slots.when);
   const count = await recordCounted(desk, {
-    ...doingOf(asked, whenDone(asked, asked.slots.when)),
+    ...doingOf(asked, atMs),
     which,
     pieces,
   });
   const ids = which.recipeId === undefined ? [] : [which.recipeId];
-  return { answer: answerOf(count), conversation: settled(asked, 'counted', ids) };
+  return { answer: answerOf(count, assumedWhen(asked, atMs)), conversation: settled(asked, 'counted', ids) };
 }
 
-function answerOf(count: Counted): Answered['answer'] {
+function answerOf(count: Counted, assumed: readonly string[]): Answered['answer'] {
   const { before, after, taken, added, elsewhere } = count;
   const batch = added?.holding.batch ?? taken[0]?.holding.batch;
   const codes = [
@@ -57,15 +58,12 @@ function answerOf(count: Counted): Answered['answer'] {
     title: count.again
       ? 'Already logged; nothing was counted twice.'
       : `${batch ? piecesOf(after, batch) : after} counted: ${change}.`,
-    sections:
-      elsewhere > 0
-        ? [
-            {
-              kind: 'text',
-              text: `${elsewhere} more are frozen or out of the fridge; the count left them alone.`,
-            },
-          ]
-        : [],
+    sections: [
+      ...(elsewhere > 0
+        ? [`${elsewhere} more are frozen or out of the fridge; the count left them alone.`]
+        : []),
+      ...assumed,
+    ].map((text) => ({ kind: 'text' as const, text })),
     cautions: [],
     next: ['undo', 'stock'].map((says) => ({ label: says, says })),
     audience: 'channel',

@@ -5,7 +5,7 @@ import type { Answered, Asked, Command } from '../../command.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 import { settled, withQuestion } from '../../stock/merged.ts';
 import { itemsTaken, recipesTaken, takenData, takenLine } from '../../stock/taken.ts';
-import { whenDone } from '../../stock/when.ts';
+import { assumedWhen, whenDone } from '../../stock/when.ts';
 import { askWhichStock } from '../../stock/which.ts';
 import { clockText } from '../../stock/words.ts';
 import { servedHead } from './head.ts';
@@ -45,7 +45,7 @@ function servedAnswer(asked: Asked, taken: TakenPieces, atMs: number): Answer {
     title: taken.again
       ? 'Already logged; nothing was counted twice.'
       : taken.items.map((item) => `${takenLine('served', item)} ${item.left} left to serve.`).join(' '),
-    sections: [],
+    sections: assumedWhen(asked, atMs).map((text) => ({ kind: 'text' as const, text })),
     cautions: taken.again ? [] : leavingCautions(asked, atMs),
     next: ['undo', 'stock'].map((says) => ({ label: says, says })),
     audience: 'channel',

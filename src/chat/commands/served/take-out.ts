@@ -1,11 +1,13 @@
-import { HOT_DAY_F, type Moved, recordMoved } from '../../../kitchen/stock/record-moved.ts';
+import type { Batch } from '../../../kitchen/stock/ledger.ts';
+import { HOT_DAY_F, type Moved, type MovingItem, recordMoved } from '../../../kitchen/stock/record-moved.ts';
+import type { TakingItem } from '../../../kitchen/stock/record-taken.ts';
 import { standingOf } from '../../../kitchen/stock/usable.ts';
 import type { Answer } from '../../answer.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 import { settled } from '../../stock/merged.ts';
 import { itemsTaken } from '../../stock/taken.ts';
-import { whenDone } from '../../stock/when.ts';
+import { assumedWhen, whenDone } from '../../stock/when.ts';
 import { askWhichStock } from '../../stock/which.ts';
 import { clockText, holdingData, LOCAL_CODE, piecesOf } from '../../stock/words.ts';
 
@@ -13,7 +15,7 @@ import { clockText, holdingData, LOCAL_CODE, piecesOf } from '../../stock/words.
 export async function takeOut(asked: Asked): Promise<Answered> {
   const desk = deskOf(asked);
   const items = await itemsTaken(asked, desk);
-  const [item] = items ?? [];
+  const [item, ...also] = items ?? [];
   if (item === undefined) return askWhichStock(asked, 'served', await desk.ledger.holdings());
   const air = asked.slots.air_temp_f;
   const atMs = whenDone(asked, asked.slots.when);
@@ -21,14 +23,18 @@ export async function takeOut(asked: Asked): Promise<Answered> {
     (holding) =>
       holding.state === 'fridge' && standingOf(holding, atMs, desk.book.settings.timeZone) === 'usable',
   );
-  const places = item.which.places ?? [
+  const anywhere = [
     ...new Set(cold.map((holding) => holding.location)),
     ...desk.book.settings.locations.filter(({ kind }) => kind !== 'freezer').map(({ id }) => id),
   ];
+  const fromCold = ({ which, pieces }: TakingItem): MovingItem => ({
+    which: { ...which, places: which.places ?? anywhere },
+    pieces,
+  });
   const moved = await recordMoved(desk, {
     ...doingOf(asked, atMs),
-    which: { ...item.which, places },
-    pieces: item.pieces,
+    ...fromCold(item),
+    also: also.map(fromCold),
     to: 'out',
     ...(asked.slots.home === true ? { consumer: typeof air === 'number' ? { airTempF: air } : {} } : {}),
   });
@@ -37,14 +43,18 @@ export async function takeOut(asked: Asked): Promise<Answered> {
 }
 
 function outAnswer(asked: Asked, moved: Moved, atMs: number): Answer {
-  const [first] = moved.to;
-  const until = first?.discardAtMs;
+  const until = earliest(moved.to.flatMap(({ discardAtMs }) => discardAtMs ?? []));
   const codes = moved.to.map(({ batch }) => batch.code).join(', ');
   return {
     title: moved.again
       ? 'Already logged; the clock is running once.'
-      : `${first ? piecesOf(moved.pieces, first.batch) : 'Nothing'} out since ${clockText(asked, atMs)}: ${until === undefined ? 'no clock, kept at room temperature' : `serve or throw out by ${clockText(asked, until)}`}. ${codes}.`,
-    sections: until === undefined ? [] : [{ kind: 'text', text: ruleText(asked) }],
+      : `${kindsOf(moved)} out since ${clockText(asked, atMs)}: ${until === undefined ? 'no clock, kept at room temperature' : `serve or throw out by ${clockText(asked, until)}`}. ${codes}.`,
+    sections: [...(until === undefined ? [] : [ruleText(asked)]), ...assumedWhen(asked, atMs)].map(
+      (text) => ({
+        kind: 'text' as const,
+        text,
+      }),
+    ),
     cautions: until === undefined ? [] : [LOCAL_CODE],
     next: ['undo', 'stock'].map((says) => ({ label: says, says })),
     audience: 'channel',
@@ -56,6 +66,17 @@ function outAnswer(asked: Asked, moved: Moved, atMs: number): Answer {
       out: moved.to.map(holdingData),
     },
   };
+}
+
+const earliest = (instants: readonly number[]): number | undefined =>
+  instants.length === 0 ? undefined : Math.min(...instants);
+
+/** "12 oat bars and 24 pumpkin oat muffins". */
+function kindsOf({ to }: Moved): string {
+  const kinds = new Map<string, { pieces: number; batch: Batch }>();
+  for (const { batch, pieces } of to)
+    kinds.set(batch.recipeId, { batch, pieces: pieces + (kinds.get(batch.recipeId)?.pieces ?? 0) });
+  return [...kinds.values()].map(({ pieces, batch }) => piecesOf(pieces, batch)).join(' and ') || 'Nothing';
 }
 
 function ruleText({ slots }: Asked): string {

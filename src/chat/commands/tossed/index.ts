@@ -7,7 +7,7 @@ import { foodTossed } from '../../pantry/counted.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
 import { settled, withQuestion } from '../../stock/merged.ts';
 import { itemsTaken, recipesTaken, takenData, takenLine } from '../../stock/taken.ts';
-import { whenDone } from '../../stock/when.ts';
+import { assumedWhen, whenDone } from '../../stock/when.ts';
 import { askWhichStock, whichSaid } from '../../stock/which.ts';
 import { undo } from '../served/undo.ts';
 import { tossedHead } from './head.ts';
@@ -22,15 +22,17 @@ async function log(asked: Asked): Promise<Answered> {
   const { slots } = asked;
   if (slots.ingredient !== undefined) return { answer: await foodTossed(asked, noteOf(asked)) };
   const desk = deskOf(asked);
-  const doing = doingOf(asked, whenDone(asked, slots.when), noteOf(asked));
+  const atMs = whenDone(asked, slots.when);
+  const doing = doingOf(asked, atMs, noteOf(asked));
   if (slots.reason === 'expired' && slots.quantity === 'all') {
     const which = await whichSaid(asked, desk);
     if (!(await hasExpired(desk, which))) return nothingExpired(asked);
-    return answered(asked, await recordTossedExpired(desk, { ...doing, items: [{ which, pieces: 'all' }] }));
+    const items = [{ which, pieces: 'all' as const }];
+    return answered(asked, atMs, await recordTossedExpired(desk, { ...doing, items }));
   }
   const items = await itemsTaken(asked, desk);
   if (items === undefined) return askWhichStock(asked, 'tossed', await desk.ledger.holdings());
-  return answered(asked, await recordTossed(desk, { ...doing, items }));
+  return answered(asked, atMs, await recordTossed(desk, { ...doing, items }));
 }
 
 async function hasExpired(desk: Desk, which: Which): Promise<boolean> {
@@ -57,7 +59,7 @@ function nothingExpired(asked: Asked): Answered {
 const noteOf = ({ slots }: Asked): string =>
   typeof slots.note === 'string' ? slots.note : typeof slots.reason === 'string' ? slots.reason : 'waste';
 
-function answered(asked: Asked, tossed: TakenPieces): Answered {
+function answered(asked: Asked, atMs: number, tossed: TakenPieces): Answered {
   return {
     answer: {
       title: tossed.again
@@ -65,7 +67,7 @@ function answered(asked: Asked, tossed: TakenPieces): Answered {
         : tossed.items
             .map((item) => `${takenLine('thrown out', item)} ${item.left} left to serve.`)
             .join(' '),
-      sections: [],
+      sections: assumedWhen(asked, atMs).map((text) => ({ kind: 'text' as const, text })),
       cautions: [],
       next: ['undo', 'stock'].map((says) => ({ label: says, says })),
       audience: 'channel',

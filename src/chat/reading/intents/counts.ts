@@ -1,10 +1,13 @@
 import type { Intent, Slots, SlotValue } from '../../slots.ts';
 import type { IntentReader, Rule } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
-import { first, lastIn } from '../slots/find.ts';
+import { find, first, lastIn } from '../slots/find.ts';
 import { batch, ingredient, location, nameOf, recipe, sport } from '../slots/names.ts';
 import { amount, bareUnit, numberOf, quantity, unitAfter } from '../slots/numbers.ts';
 import { doneWhen, madeWhen } from '../slots/when.ts';
+
+/** What is asked about pieces is no entry: "… ate three bites. How much protein was that?". */
+const QUESTION = / how (?:much|many|do|does|long|to) | (?:who|why) (?!.* (?:ate|took|grabbed) N )/;
 
 const COUNT = '(?:N|all|everything|the rest|rest|B|last)';
 
@@ -142,7 +145,7 @@ export const counted = countReader(
 );
 
 function countReader(intent: Intent, cues: readonly string[], rules: readonly Rule[]): IntentReader {
-  return { intent, cues, rules, slots: (lexed) => slotsOf(intent, lexed) };
+  return { intent, cues, rules, never: QUESTION, slots: (lexed) => slotsOf(intent, lexed) };
 }
 
 function slotsOf(intent: Intent, lexed: Lexed): Slots {
@@ -208,7 +211,8 @@ function reason(intent: Intent, shape: string): Slots {
 
 /** "2 cups of overnight oats" counts cups; "no more date bars" counts none. */
 function countedIn(intent: Intent, lexed: Lexed): Slots {
-  const count = quantity(lexed);
+  const before = find(lexed, / N N (?:are |is )?(?:left|remaining|remain) /)?.[0];
+  const count = before === undefined ? quantity(lexed) : { quantity: numberOf(before) };
   if (count.quantity !== undefined) return count;
   if (intent === 'counted' && / (?:no|zero) (?:more )?R /.test(lexed.shape)) return { quantity: 0 };
   const cups = first(lexed, 'Q');
@@ -230,13 +234,21 @@ const SIDE = /\b(?:wo)?men'?s\s+[a-z]+/i;
 const TAKEN_OUT =
   / (?:took|take|taken|pulled|set|put|brought|bring) (?:[a-z]+ )?(?:out |(?:N|all) (?:[a-zARP]+ )*(?:out|to (?:the )?(?:tailgate|counter|table)) )/;
 
+const ON_THE_ROAD =
+  / (?:for|on|onto|into|to) (?:the |our |their |a )?(?:[a-zWS]+ )?(?:bus|buses|van|plane|charter|flight|road|trip|ride) /;
+const EATEN_OR_COLD = / (?:ate|eaten|finished|devoured|demolished|cooler|cold|L) /;
+
+/** "served 12 for the bus", "24 on the bus at 9": out of the cold from then on, unless it was eaten or is kept cold. */
+const isOnTheRoad = ({ shape, said }: Lexed): boolean =>
+  ON_THE_ROAD.test(shape) && !EATEN_OR_COLD.test(shape) && !/ ice(?:d|packs?)? /.test(said);
+
 /** Out of the refrigerator, and whether with people who take it home. */
 function leaving(intent: Intent, lexed: Lexed): Slots {
   if (intent !== 'served') return {};
   const home = / (?:home|tailgate|tailgating) /.test(lexed.shape);
   const air = first(lexed, 'T');
   return {
-    ...(TAKEN_OUT.test(lexed.shape) ? { out: true } : {}),
+    ...(TAKEN_OUT.test(lexed.shape) || isOnTheRoad(lexed) ? { out: true } : {}),
     ...(home ? { home: true } : {}),
     ...(air?.value === undefined
       ? {}

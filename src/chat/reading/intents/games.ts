@@ -179,6 +179,7 @@ export const game: IntentReader = {
     ],
     [/^ (?:S )?(?:game|match|meet|scrimmage) (?:[a-z]+ )?(?:W |vs |against |away |home )/, 8],
     [/ (?:vs|against|versus) /, 5],
+    [/^ (?:the )?S (?:game |match |meet )?(?:at|vs|against|versus) (?:the )?[a-z]+ (?:[a-z]+ )?W /, 7.6],
     [
       / (?:game|match|meet|kickoff) (?:[a-z]+ ){0,3}(?:moved|cancelled|canceled|postponed|rescheduled|pushed|delayed) /,
       7.5,
@@ -187,7 +188,7 @@ export const game: IntentReader = {
     [/ (?:kickoff|tipoff|departure|bus) (?:[a-z]+ )?(?:is |now |at |moved |changed )+(?:[a-z]+ )*W /, 7],
   ],
   slots: (lexed) => {
-    const source = { ...imported(lexed), ...aboutCalendars(lexed) };
+    const source = lexed.syms.has('H') ? imported(lexed) : { ...imported(lexed), ...aboutCalendars(lexed) };
     if (source.action !== undefined) return source;
     return {
       ...action(lexed),

@@ -78,7 +78,7 @@ export const made: IntentReader = {
     [/^ (?!.*(?:cut|slice|divide) ).* N not N /, 7.5],
     [/^ add N R (?:to|in) (?:the )?L /, 7.5],
     [/ N (?:R|P) (?:are |is )(?:wrapped|portioned|packed) /, 7],
-    [/^ (?:actually|correction|sorry|oops|i meant|no) (?:[a-z]+ ){0,4}N /, 7],
+    [/^ (?:actually|correction|sorry|oops|i meant|no|nope|wait|hold on|my bad) (?:[a-z]+ ){0,4}N /, 7],
     [/ (?:correction|correct) /, 6],
     [/ (?:took|take|taken|pulled) out (?:N|all) .*(?:of|from) (?:[a-z]+ )?L /, 8.2],
     [/ new batch (?:of )?(?:[a-z]+ )?(?:N|R) /, 6],

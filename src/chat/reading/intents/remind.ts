@@ -41,6 +41,10 @@ export const remind: IntentReader = {
       / (?:ping|nudge|alert|notify|buzz|poke|text|message) (?:me|us|everyone|everybody|the [a-z]+|P) (?:[a-z]+ ){0,4}(?:W|Z|to) /,
       8.7,
     ],
+    [
+      /^ every (?:weekdays?|weekends?|shift|morning|night) (?:at )?(?:W )?(?:to )?(?:log|record|take|check|count|clean|pack|prep|wash|label|sweep|wipe|rotate|send|post|order|pull|thaw|set|do) /,
+      8.8,
+    ],
     [/ (?:timer|alarm) /, 8.5],
     [
       /^ W (?:at )?W (?:to )?(?:log|record|take|check|count|clean|pack|prep|wash|label|sweep|wipe|rotate|send|post|order|pull|thaw|set|do) /,
@@ -54,7 +58,7 @@ export const remind: IntentReader = {
       8.5,
     ],
     [
-      / (?:dont let|make sure|let) (?:me|us|P|the) (?:[a-z]+ )*(?:forget|remember|know(?! (?:what|how|if|when|which|where|who|whats))) /,
+      / (?:dont let|make sure|let) (?:me|us|i|we|P|the) (?:[a-z]+ )*(?:forget|remember|know(?! (?:what|how|if|when|which|where|who|whats))) /,
       8.6,
     ],
     [
@@ -75,7 +79,7 @@ export const remind: IntentReader = {
       ...(code || act.action === 'list' || act.action === 'done' || act.action === 'take' ? {} : task(lexed)),
       ...act,
       ...audience(lexed),
-      ...(/\bevery\b|\beach (?:game|match|meet|day|mon|tue|wed|thu|fri|sat|sun|morning|week)|\bdaily\b/i.test(
+      ...(/\bevery\b|\beach (?:game|match|meet|day|mon|tue|wed|thu|fri|sat|sun|morning|week)|\bdaily\b|\bweekly\b|\bnightly\b|\b(?:mon|tues|wednes|thurs|fri|satur|sun)days\b/i.test(
         lexed.text,
       )
         ? { recurring: true }
@@ -178,7 +182,7 @@ const WHOM =
 /** The asking itself, wherever it stands: what comes before it may be a reason, what comes after it is the task. */
 const ASKING = [
   `\\b(?:remind(?:ed|ers?|ing)?|rmind|remeber|remember(?=\\s+(?:me|us)))\\b(?:\\s+for)?(?:\\s+(?:the|all|my|our|whole))*(?:\\s+${WHOM}\\b)?`,
-  `\\b(?:don'?t\\s+let|make\\s+sure|let)\\b(?:\\s+(?:the|all|my|our|whole))*(?:\\s+${WHOM}\\b)?(?:\\s+(?:know|forget|remember)s?\\b)?`,
+  `\\b(?:don'?t\\s+let|make\\s+sure|let)\\b(?:\\s+(?:the|all|my|our|whole))*(?:\\s+(?:i|we|${WHOM})\\b)?(?:\\s+(?:don'?t|not))?(?:\\s+(?:to\\s+)?(?:know|forget|remember)s?\\b)?`,
   `\\b(?:timer|alarm|ping|nudge|alert|notify|tell|text|message|snooze|buzz|poke)\\b(?:\\s+for)?(?:\\s+(?:the|all|my|our|whole))*(?:\\s+${WHOM}\\b)?`,
 ].map((pattern) => new RegExp(pattern, 'i'));
 const LEAD =

@@ -67,6 +67,12 @@ export const stock: IntentReader = {
     'arrived',
     'came',
     'past',
+    'par',
+    'below',
+    'oldest',
+    'covered',
+    'run',
+    'out',
     'old',
     'there',
     'remains',
@@ -92,6 +98,9 @@ export const stock: IntentReader = {
       9.2,
     ],
     [/ how many remains? /, 8],
+    [/ (?:we|are we) (?:good|set|ok|okay|covered|fine) (?:on|for) (?:the )?(?:A )?(?:R|P) /, 8.6],
+    [/ oldest (?:[a-zRP]+ ){0,4}(?:first|out) | (?:what|which) (?:[a-zRP]+ )*oldest /, 8],
+    [/ (?:did|have|are) (?:we|you) (?:run |ran |running |all )?out of (?:the )?(?:R|P) /, 8.4],
     [/ (?:until|till) (?:when|which day|what day|what date) /, 8],
     [/^ (?:the |our )?(?:[a-z]+ |P |L |R )?count (?:pls|please|now|rn|\?)? ?$/, 7.4],
     [
@@ -135,7 +144,7 @@ export const stock: IntentReader = {
     [/ enough for /, 6.5],
     [/ (?:running|are we|were|we|what) (?:[a-z]+ )*low (?:on )?/, 8.2],
     [/ (?:below|under) par /, 8],
-    [/ who (?:made|baked|did|prepped) /, 7.5],
+    [/ who (?:made|baked|did|prepped) (?!.* W )/, 7.5],
     [/ (?:R|P|F|they|these|it) (?:[a-zW]+ )*still (?:good|ok|okay|fine|usable) /, 7.6],
     [/ (?:are|is) (?:[a-z]+ )*(?:R|P) (?:from|made) (?:[a-z]+ )?W /, 7],
     [/ (?:P|R) (?:are |we )?left \?? ?/, 6.6],
@@ -204,14 +213,14 @@ function dishMeant(lexed: Lexed): Slots {
 }
 
 function ask({ shape }: Lexed): Slots {
-  if (/ first /.test(shape)) return { ask: 'first_out' };
+  if (/ first | oldest /.test(shape)) return { ask: 'first_out' };
   if (WEEK.test(shape)) return { ask: 'week' };
   if (/ use by | when .*expire|still (?:good|ok|okay|fine|usable) /.test(shape)) return { ask: 'use_by' };
   if (/ (?:until|till) (?:when|which day|what day|what date) /.test(shape))
     return { ask: / made | W /.test(shape) ? 'use_by' : 'shelf_life' };
   if (/ shelf life | how long | how many (?:days|weeks) /.test(shape)) return { ask: 'shelf_life' };
   if (
-    / enough | (?:is|are) there (?:still |at least |about |already )?N | (?:do|did|have|will) (?:we|you|u|i|they) (?:still |even )?(?:have|has|had|got|get) (?:about |at least )?N /.test(
+    / enough | (?:good|set|covered) (?:on|for) (?:the )?(?:A )?(?:R|P) | (?:is|are) there (?:still |at least |about |already )?N | (?:do|did|have|will) (?:we|you|u|i|they) (?:still |even )?(?:have|has|had|got|get) (?:about |at least )?N /.test(
       shape,
     )
   )

@@ -44,6 +44,9 @@ export const temperature: IntentReader = {
     'core',
     'center',
     'probed',
+    'from',
+    'went',
+    'dropped',
     'forgot',
     'soup',
   ],
@@ -65,6 +68,10 @@ export const temperature: IntentReader = {
       8.2,
     ],
     [/ (?:max|maximum|min|minimum|highest|lowest|safe|right|correct|proper) (?:[a-z]+ )*temp /, 8.2],
+    [
+      / (?:R|P|F) (?:are |were |was |sat |been )*in (?:my|the|a|our) (?:car|van|truck|trunk|bag|bus|locker) (?:[a-z]+ )*(?:Z|W|all|since|overnight) /,
+      8.6,
+    ],
     [/ lost power | power (?:[a-z]+ )*(?:Z|out|off|back) /, 8.5],
     [
       / (?:left|forgot|been|sat|sitting) (?:[a-zRPFL]+ )*in (?:the |my |a |his |her |our )?(?:van|car|truck|trunk|bag|backpack|locker|bus|sun|gym bag) .*(?:Z|W|all|since|overnight) /,
@@ -80,7 +87,7 @@ export const temperature: IntentReader = {
     [/ L (?:[a-zW:]+ ){0,5}T /, 8],
     [/ T (?:[a-z]+ ){0,4}L /, 7.5],
     [
-      / L (?:[a-z]+ ){0,2}(?:is|reads|reading|at|says|shows|hit|was|temp|running|reached) (?:[a-z]+ ){0,2}N (?!P|R|A)/,
+      / L (?:[a-z]+ ){0,4}(?:is|reads|reading|at|says|shows|hit|was|temp|running|reached) (?:[a-z]+ ){0,2}N (?!P|R|A)/,
       8,
     ],
     [/^ L -? ?N (?:now |rn |(?:at )?W )*$/, 7.9],

@@ -1,5 +1,6 @@
 import type { MedicalTopic } from '../../topics.ts';
 import type { Lexed } from '../lexed.ts';
+import { isHealthWord } from '../vocabulary/health.ts';
 import { isCalm } from './calm-words.ts';
 import { withoutIdioms } from './idioms.ts';
 import { DIAGNOSIS } from './medical/diagnosis.ts';
@@ -42,7 +43,12 @@ function topicIn(said: string): MedicalTopic | undefined {
 }
 
 const signIn = (said: string): MedicalTopic | undefined =>
-  TOPICS.find(([, signs]) => signs.some((sign) => sign.test(said)))?.[0];
+  TOPICS.find(([, signs]) => signs.some((sign) => sign.test(said)))?.[0] ??
+  (said.split(' ').some(isHealthWord) && !ABOUT_RULES.test(said) ? 'diagnosis' : undefined);
+
+/** Whether the rules of sport allow it is a question about supplements. */
+const ABOUT_RULES =
+  / (?:legal|illegal|allowed|banned|permitted|prohibited|ncaa|wada|usada|certified|nsf|eligib\w*|drug ?tests?|drug testing|tested) /;
 
 /** The text of every pattern. */
 export const MEDICAL_SOURCES: readonly string[] = TOPICS.flatMap(([, signs]) =>

@@ -1,6 +1,7 @@
 import { near } from '../near.ts';
 
 export const SELF_HARM: readonly RegExp[] = [
+  / (?:going to|gonna|wants? to|says (?:he|she) (?:will|is going to|ll|wants to)|about to|threatening to) jump (?!in|ahead|rope|start|on|into|for|around|higher|up)| want to be gone | (?:knife|razor|blade|scissors) to (?:my|his|her|their) | gave away (?:all )?(?:his|her|their) (?:stuff|things|belongings) | (?:do|does|doing|done) something to (?:himself|herself|myself|themselves) /,
   / (?:better|easier|happier|fine) (?:off )?(?:[a-z]+ ){0,2}(?:if|when|once) (?:i|he|she) (?:was|were|wasnt|werent|am|is|isnt|didnt|never|just|had|no longer)?(?: not)? ?(?:gone|here|dead|around|alive|there|born|exist\w*|disappeared|existed) /,
   / (?:dont|cant|do not|doesnt|cannot|never) (?:really |even )?see (?:the|a|any|much) (?:point|reason) (?:$|anymore|of anything|in anything|in life|in living|in going|to (?:live|life|living|any of this|anything)|any more) | (?:she|he|i|ive|shes|hes)(?: has| have)? been cutting (?:$|again|herself|himself|myself)/,
   / (?:want|wants|wanna|wanted|going|gonna|ready|rather|wish|try|trying|plan|planning|thinking|thoughts?|about|feel like|think about) (?:[a-z]+ ){0,3}(?:die|dying|death|kill|killing|hurt|hurting|harm|harming|end|ending|suicide|unalive|dead|disappear forever) (?:me |my |myself|herself|himself|themselves|themself|yourself|it |all |life|$|anymore|tonight|today|now|right|please|and |because |so |bad)/,

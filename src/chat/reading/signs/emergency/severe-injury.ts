@@ -12,6 +12,7 @@ export const SEVERE_INJURY: readonly RegExp[] = [
   ),
   near('crushed|crushing|mangled|degloved', '(?:arm|hand|fingers?|foot|leg|toes?|ribs|skull)', 3),
   / (?:broke|broken|snapped|broke his|fractured) (?:his|her|my|their|a) (?:neck|back|spine|skull) |(?:neck|skull|spine) (?:is |looks |might be |may be )?(?:broken|fractured|snapped) /,
+  / lost (?:part of |the tip of |a |an |his |her |my |the )+(?:finger|thumb|toe|fingertip|hand|arm|ear|eye) (?!food|count)| (?:severe|serious|third degree|nasty|major|terrible) burns? (?!on the (?:bars|pan|bottom|crust))/,
   / (?:neck|spine|spinal|head) injur\w* | (?:cant|cannot) (?:move|feel) (?:[a-z]+ ){0,2}(?:legs?|arms?|feet|hands?|body|face|side) /,
   near(
     'burn\\w*|scald\\w*',
@@ -24,6 +25,6 @@ export const SEVERE_INJURY: readonly RegExp[] = [
     4,
   ),
   / (?:skin|flesh) (?:[a-z]+ ){0,2}(?:peeling|melted|melting|burned|burnt|blistering|coming off) | (?:third|second) degree burns? | chemical burns? | bone (?:[a-z]+ ){0,3}(?:sticking|through|showing|out) | compound fracture /,
-  / (?:neck|spine|back) (?:[a-z]+ ){0,5}(?:cant|cannot) (?:move|feel) | (?:hand|finger|fingers|arm|hair) (?:[a-z]+ ){0,3}(?:caught|stuck) in (?:the )?(?:mixer|slicer|grinder|blender|machine|door|processor) /,
+  / (?:neck|spine|back) (?:[a-z]+ ){0,5}(?:cant|cannot) (?:move|feel) | (?:hand|finger|fingers|arm|hair) (?:[a-z]+ ){0,3}(?:caught|stuck|trapped|pinned) in (?:the )?(?:dough |meat )?(?:sheeter|press|mixer|slicer|grinder|blender|machine|door|processor) /,
   / (?:someone|somebody|player|athlete|kid|he|she|friend|intern|teammate) (?:is |got |has |was |just |been )*(?:badly |really |seriously |severely )(?:hurt|injured|burned|burnt|wounded) | (?:hurt|injured) (?:really |so |pretty )?(?:badly|bad|seriously) /,
 ];

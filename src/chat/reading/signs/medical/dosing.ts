@@ -25,7 +25,7 @@ export const DOSING: readonly RegExp[] = [
     ` \\d+ ?(?:mg|g|grams|mcg|iu) (?:of )?${DOSED} (?:[a-z]+ ){0,3}(?:ok|okay|safe|enough|too much|a day|per day|daily|before|too) `,
   ),
   / (?:dose|doses|dosage|dosages|dosing|loading phase|creatine loading) /,
-  / (?:doctor|physician|dr|nurse) (?:[a-z]+ ){0,3}(?:gave|said|says|told|prescribed|put|wants|thinks|diagnosed|found) /,
+  / (?:doctors?|doc|physician|dr|nurse|pcp|specialist|surgeon|physio|pt) (?:[a-z]+ ){0,3}(?:gave|said|says|told|prescribed|put|wants|thinks|diagnosed|found|recommended|ordered) /,
   / what (?:should|can|could|do|would|must|to) (?:i |he |she |we |they |you |u |my [a-z]+ )?(?:take|give|use) (?:[a-z]+ )?(?:for|to help|when|against|with) (?:[a-z]+ ){0,2}(?:it|this|pain|pains|cramp\w*|headaches?|cold|fever|flu|cough|soreness|inflammation|allerg\w*|sleep|swelling|sore|injur\w*|stomach|nausea|period|anxiety|migraine|knee|ankle|back|hamstring|shoulder|muscle|recovery|heartburn|him|her) /,
   / (?:i|he|she|im|hes|shes|athlete|who|kid|we) (?:[a-z]+ )?(?:take|takes|taking|am on|is on|on|started|start|was prescribed|got prescribed) (?:[a-z0-9]+ ){0,4}(?:meds|medication|medications|medicine|pills|antibiotics|prescription|blood thinners?|statins?|beta blockers?|antidepressants?|adhd|an? ssri|warfarin|coumadin|eliquis|lisinopril|prednisone) /,
   / (?:meds|medication|medicine|antibiotic\w*|prescription|pills?|drug) (?:[a-z]+ ){0,4}(?:with|interact\w*|and|before|after|on an empty) (?:[a-z]+ ){0,3}(?:food|grapefruit|dairy|milk|caffeine|bars?|eat\w*|meal|stomach|practice|supplements?|creatine) | interact\w* with (?:[a-z]+ ){0,3}(?:meds?|medication\w*|prescription|pills?) /,
