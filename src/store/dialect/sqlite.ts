@@ -77,8 +77,14 @@ class ImmediateSqliteDialect extends SqliteDialect {
  */
 export function sqliteDialect(file: string): { dialect: Dialect; handle: Database.Database } {
   const handle = new Database(file, { timeout: BUSY_TIMEOUT_MS });
-  handle.pragma('journal_mode = wal');
-  handle.pragma('synchronous = full');
-  handle.pragma('foreign_keys = on');
+  try {
+    handle.pragma('journal_mode = wal');
+    handle.pragma('synchronous = full');
+    handle.pragma('foreign_keys = on');
+  } catch (error) {
+    // Tried again at every request: each try must let go of the file.
+    handle.close();
+    throw error;
+  }
   return { dialect: new ImmediateSqliteDialect(handle), handle };
 }
