@@ -8,6 +8,7 @@ import { COMMANDS } from './commands/index.ts';
 import { type ConversationMemory, createConversationMemory } from './conversation.ts';
 import type { Forms } from './forms/desk.ts';
 import type { Homes } from './home/home.ts';
+import { refuseImpossibleMoment } from './impossible-moment.ts';
 import { notAllowed } from './not-allowed.ts';
 import { read } from './reading/read.ts';
 import type { Attached, Request } from './request.ts';
@@ -93,7 +94,10 @@ export function createChat(
       if (attached && !URGENT.has(reading.intent) && (attached.kind !== 'other' || request.text === '')) {
         return answered(request, importing(attached), () => {});
       }
-      return answered(request, reading, () => refuseUnreadable(request.text));
+      return answered(request, reading, () => {
+        refuseUnreadable(request.text);
+        refuseImpossibleMoment(head, reading.intent);
+      });
     },
     act,
     home: async (...given) => (await import('./home/home.ts')).createHomes(here)(...given),

@@ -25,7 +25,10 @@ export function askWhichDay(
   dates: readonly CalendarDate[],
   time: ClockTime | undefined,
 ): Answered {
-  const clock = time === undefined || asked.slots.time_unsure === true ? '' : ` ${timeWords(time)}`;
+  // Without am or pm the hour goes on as it was said, to be asked about next.
+  const isUnsure = asked.slots.time_unsure === true;
+  const clock =
+    time === undefined ? '' : ` ${isUnsure ? timeWords(time).replace(/[ap]m$/, '') : timeWords(time)}`;
   const next = dates.map((date, i) => ({
     label: `${i === 0 ? 'Today' : 'Next week'}, ${sayDate(date)}`,
     says: `game ${date}${clock}${restOfRequest(asked)}`,
