@@ -134,6 +134,26 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
       return (await query.execute()).map(readingOf);
     },
 
+    async firstReadings() {
+      const rows = await db
+        .selectFrom('readings as r')
+        .select((eb) => ['r.location', eb.fn.min('r.at_ms').as('first_ms')])
+        .where('r.workspace', '=', workspace)
+        .where(({ not, exists, selectFrom }) =>
+          not(
+            exists(
+              selectFrom('events as u')
+                .select('u.id')
+                .where('u.workspace', '=', workspace)
+                .whereRef('u.reverses', '=', 'r.event_id'),
+            ),
+          ),
+        )
+        .groupBy('r.location')
+        .execute();
+      return new Map(rows.map((row) => [row.location, Number(row.first_ms)]));
+    },
+
     async openings(foodIds) {
       if (foodIds.length === 0) return [];
       const rows = await db

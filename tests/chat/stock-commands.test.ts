@@ -441,3 +441,13 @@ describe('tracing', () => {
     expect((await answer('trace lot HW2604A')).data).toMatchObject({ batches: [{ batch: 'B1', left: 15 }] });
   });
 });
+
+test('a week in which nobody read a fridge that holds food, or was read before, says what was missed', async () => {
+  await answer('made 40 oat bars in fridge b', { when: '2026-11-02 09:30' });
+  await answer('fridge a 38F', { when: '2026-11-02 09:31' });
+  const week = await shown('week summary', { when: '2026-11-15 18:00' });
+  expect(week).toContain('Readings: 0 logged, 26 missed');
+  const log = await shown('temperature log', { when: '2026-11-15 18:00' });
+  expect(log).toContain('No reading is logged in this time.');
+  expect(log).toContain('26 missed');
+});

@@ -11,8 +11,12 @@ const reading = (wall: string, location = 'fridge_a'): LoggedReading => ({
   atMs: at(wall),
   tempF: 38,
 });
-const gaps = (readings: readonly LoggedReading[], now: string): string[] =>
-  readingGaps(book, readings, at('2026-10-20 00:00'), at(now)).map(
+const gaps = (
+  readings: readonly LoggedReading[],
+  now: string,
+  inUse = new Map(readings.map(({ location, atMs }) => [location, atMs] as const).reverse()),
+): string[] =>
+  readingGaps(book, readings, inUse, at('2026-10-20 00:00'), at(now)).map(
     (gap) => `${gap.location} ${gap.date} ${gap.time}`,
   );
 
@@ -40,5 +44,17 @@ test('the day the clocks go back has its two readings', () => {
   expect(gaps(logged, '2026-11-02 00:00')).toEqual([
     'fridge_a 2026-11-01 06:45',
     'fridge_a 2026-11-01 14:00',
+  ]);
+});
+
+test('a place read before, or with food in it, is missed though nobody read it in this time', () => {
+  const inUse = new Map([
+    ['fridge_a', at('2026-10-01 07:00')],
+    ['fridge_b', at('2026-10-20 15:00')],
+  ]);
+  expect(gaps([], '2026-10-21 00:00', inUse)).toEqual([
+    'fridge_a 2026-10-20 06:45',
+    'fridge_a 2026-10-20 14:00',
+    'fridge_b 2026-10-20 14:00',
   ]);
 });

@@ -1,5 +1,5 @@
 import { placeName } from '../../kitchen/stock/places.ts';
-import { readingGaps } from '../../kitchen/stock/reading-gaps.ts';
+import { placesInUse, readingGaps } from '../../kitchen/stock/reading-gaps.ts';
 import { belowPar, type StockView, sumOf } from '../../kitchen/stock/view.ts';
 import { dateOf, sayTime } from '../../kitchen/time/zone.ts';
 import type { NextStep } from '../answer.ts';
@@ -57,10 +57,9 @@ async function missedToday(asked: Asked): Promise<string[]> {
   const { nowMs } = request;
   const { book } = kitchen;
   const today = dateOf(nowMs, book.settings.timeZone);
-  const readings = await kitchen
-    .ledgers(request.asker.workspace)
-    .readings({ fromMs: nowMs - 8 * DAY_MS, toMs: nowMs + 1 });
-  return readingGaps(book, readings, nowMs - DAY_MS, nowMs)
+  const ledger = kitchen.ledgers(request.asker.workspace);
+  const readings = await ledger.readings({ fromMs: nowMs - 2 * DAY_MS, toMs: nowMs + 1 });
+  return readingGaps(book, readings, await placesInUse(ledger), nowMs - DAY_MS, nowMs)
     .filter(({ date }) => date === today)
     .map(({ location, time }) => `No ${sayTime(time)} reading of ${placeName(book, location)}`);
 }

@@ -152,6 +152,8 @@ export interface LedgerView extends PantryView, ScheduleView {
   /** Movements of a batch with their events, oldest first. */
   historyOf(batchId: string): Promise<readonly { event: LedgerEvent; pieces: number }[]>;
   readings(filter: { location?: string; fromMs: number; toMs: number }): Promise<readonly LoggedReading[]>;
+  /** When each place was first read, epoch milliseconds; a place nobody ever read is absent. */
+  firstReadings(): Promise<ReadonlyMap<string, number>>;
   /** Packages of these foods that are open, latest opening of each food and lot, with when it was opened. */
   openings(foodIds: readonly string[]): Promise<readonly (Opening & { readonly atMs: number })[]>;
 }

@@ -1,6 +1,6 @@
 import type { Book } from '../../nutrition/book.ts';
 import { addDays, type CalendarDate, type ClockTime, clockTime, dateOf, instantOf } from '../time/zone.ts';
-import type { LoggedReading } from './ledger.ts';
+import type { LedgerView, LoggedReading } from './ledger.ts';
 
 /** A reading that was due and that nobody logged. */
 export interface ReadingGap {
@@ -18,12 +18,14 @@ interface Slot {
 
 /**
  * Readings missed between two instants, for every fridge and freezer. A reading belongs to the reading time it is
- * nearest to; a time counts as missed once the middle between it and the next has passed. Days before the place's
- * first reading are not counted: the log began then.
+ * nearest to; a time counts as missed once the middle between it and the next has passed. Counted from when the place
+ * was in use: its first reading ever, or the food that stands in it now. A place that is neither read nor holds food is
+ * not told.
  */
 export function readingGaps(
   book: Book,
   readings: readonly LoggedReading[],
+  inUseSince: ReadonlyMap<string, number>,
   fromMs: number,
   nowMs: number,
 ): readonly ReadingGap[] {
@@ -31,8 +33,9 @@ export function readingGaps(
   const gaps: ReadingGap[] = [];
   for (const place of locations.filter(({ kind }) => kind !== 'room')) {
     const own = readings.filter((reading) => reading.location === place.id).map(({ atMs }) => atMs);
-    if (own.length === 0) continue;
-    const begun = Math.max(fromMs, Math.min(...own));
+    const since = inUseSince.get(place.id);
+    if (since === undefined) continue;
+    const begun = Math.max(fromMs, since);
     for (let date = dateOf(begun, timeZone); date <= dateOf(nowMs, timeZone); date = addDays(date, 1)) {
       for (const slot of slotsOf(date, readingTimes.map(clockTime), timeZone)) {
         if (slot.toMs > nowMs || slot.toMs <= begun) continue;
@@ -42,6 +45,15 @@ export function readingGaps(
     }
   }
   return gaps;
+}
+
+/** Since when each place is in use, as far as the log and the stock tell. */
+export async function placesInUse(ledger: LedgerView): Promise<ReadonlyMap<string, number>> {
+  const since = new Map(await ledger.firstReadings());
+  for (const { location, sinceMs } of await ledger.holdings()) {
+    since.set(location, Math.min(since.get(location) ?? sinceMs, sinceMs));
+  }
+  return since;
 }
 
 /** A day divided among its reading times, at the middle between two. */

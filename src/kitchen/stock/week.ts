@@ -1,6 +1,6 @@
 import type { Book } from '../../nutrition/book.ts';
 import type { EventKind, LedgerView } from './ledger.ts';
-import { type ReadingGap, readingGaps } from './reading-gaps.ts';
+import { placesInUse, type ReadingGap, readingGaps } from './reading-gaps.ts';
 import { sumOf } from './view.ts';
 
 /** One recipe's week. */
@@ -80,7 +80,7 @@ export async function summarizeWeek(
     recipes: recipes.sort((a, b) => b.made - a.made),
     wasteByReason,
     readings: readings.length,
-    missed: readingGaps(book, readings, fromMs, toMs),
+    missed: readingGaps(book, readings, await placesInUse(ledger), fromMs, toMs),
   };
 }
 

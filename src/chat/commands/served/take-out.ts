@@ -36,7 +36,9 @@ export async function takeOut(asked: Asked): Promise<Answered> {
     ...fromCold(item),
     also: also.map(fromCold),
     to: 'out',
-    ...(asked.slots.home === true ? { consumer: typeof air === 'number' ? { airTempF: air } : {} } : {}),
+    ...(asked.slots.home === true || isHot(air)
+      ? { consumer: typeof air === 'number' ? { airTempF: air } : {} }
+      : {}),
   });
   const recipeIds = moved.to.map(({ batch }) => batch.recipeId);
   return { answer: outAnswer(asked, moved, atMs), conversation: settled(asked, 'served', recipeIds) };
@@ -78,12 +80,14 @@ function kindsOf({ to }: Moved): string {
     kinds.set(batch.recipeId, { batch, pieces: pieces + (kinds.get(batch.recipeId)?.pieces ?? 0) });
   return [...kinds.values()].map(({ pieces, batch }) => piecesOf(pieces, batch)).join(' and ') || 'Nothing';
 }
+/** Who says how hot it is outside is not serving from the line: then the shorter rule counts for everybody. */
+const isHot = (air: unknown): air is number => typeof air === 'number' && air > HOT_DAY_F;
 
 function ruleText({ slots }: Asked): string {
-  if (slots.home !== true)
+  if (slots.home !== true && !isHot(slots.air_temp_f))
     return 'It must have left the fridge at 41 °F (5 °C) or below. Mark this time on the tray; it does not go back to the fridge (FDA Food Code model 3-501.19: 4 hours).';
   const air = slots.air_temp_f;
-  return typeof air === 'number' && air > HOT_DAY_F
+  return isHot(air)
     ? `At ${Math.round(air)} °F it is 1 hour: above 90 °F (USDA and FDA advice to consumers).`
     : 'For home and tailgate it is 2 hours, 1 hour above 90 °F (USDA and FDA advice to consumers): say "…, 93F" when it is hot.';
 }

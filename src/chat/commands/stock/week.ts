@@ -90,7 +90,7 @@ function answerOf(asked: Asked, week: WeekSummary, from: CalendarDate, to: Calen
                   .join(', ')}`,
               ]
             : []),
-          `Readings: ${readings} logged, ${readings === 0 ? 'so gaps are not known' : `${missed.length} missed`}`,
+          `Readings: ${readings} logged, ${missed.length} missed`,
         ],
       },
     ],

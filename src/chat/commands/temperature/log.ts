@@ -1,6 +1,6 @@
 import type { LoggedReading } from '../../../kitchen/stock/ledger.ts';
 import { placeName, placesCalled } from '../../../kitchen/stock/places.ts';
-import { readingGaps } from '../../../kitchen/stock/reading-gaps.ts';
+import { placesInUse, type ReadingGap, readingGaps } from '../../../kitchen/stock/reading-gaps.ts';
 import { COLD_LIMIT_F, celsiusOf } from '../../../kitchen/stock/temperature.ts';
 import {
   addDays,
@@ -17,6 +17,7 @@ import {
 import type { Attachment } from '../../answer.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { opens } from '../../forms/opens.ts';
+import { listed } from '../../need-words.ts';
 import { deskOf } from '../../stock/desk.ts';
 import { pastDay } from '../../stock/when.ts';
 import { clockText } from '../../stock/words.ts';
@@ -33,7 +34,10 @@ export async function temperatureLog(asked: Asked): Promise<Answered> {
   const ids = typeof location === 'string' ? placesCalled(book, location).map(({ id }) => id) : undefined;
   const all = await desk.ledger.readings({ fromMs, toMs });
   const readings = all.filter((reading) => ids === undefined || ids.includes(reading.location));
-  const gaps = readingGaps(book, readings, fromMs, Math.min(toMs, desk.nowMs));
+  const used = new Map(
+    [...(await placesInUse(desk.ledger))].filter(([id]) => ids === undefined || ids.includes(id)),
+  );
+  const gaps = readingGaps(book, readings, used, fromMs, Math.min(toMs, desk.nowMs));
   const warm = readings.filter(
     ({ tempF, location: id }) => tempF > COLD_LIMIT_F && isPlace(asked, id),
   ).length;
@@ -42,25 +46,21 @@ export async function temperatureLog(asked: Asked): Promise<Answered> {
     answer: {
       title: `${readings.length} readings since ${sayDate(from)}: ${warm} above 41 °F, ${gaps.length} missed.`,
       sections: [
-        {
-          kind: 'list',
-          heading: readings.length > SHOWN ? `Last ${SHOWN}` : 'Readings',
-          items: latest.map((reading) => line(asked, reading)),
-        },
+        ...(readings.length > 0
+          ? [
+              {
+                kind: 'list' as const,
+                heading: readings.length > SHOWN ? `Last ${SHOWN}` : 'Readings',
+                items: latest.map((reading) => line(asked, reading)),
+              },
+            ]
+          : [{ kind: 'text' as const, text: noReading(used.size > 0) }]),
         ...(gaps.length > 0
           ? [
               {
                 kind: 'list' as const,
                 heading: 'Missed',
-                items: [
-                  ...gaps
-                    .slice(-SHOWN)
-                    .reverse()
-                    .map(
-                      (gap) => `${sayDate(gap.date)}, ${sayTime(gap.time)}: ${placeName(book, gap.location)}`,
-                    ),
-                  ...(gaps.length > SHOWN ? [`and ${gaps.length - SHOWN} earlier`] : []),
-                ],
+                items: missedLines(asked, gaps),
               },
             ]
           : []),
@@ -80,6 +80,30 @@ export async function temperatureLog(asked: Asked): Promise<Answered> {
     },
   };
 }
+
+/** The latest first, the places of one time in one line. */
+function missedLines({ kitchen: { book } }: Asked, gaps: readonly ReadingGap[]): string[] {
+  const byTime = new Map<string, { readonly gap: ReadingGap; readonly places: string[] }>();
+  for (const gap of gaps) {
+    const key = `${gap.date} ${gap.time}`;
+    const same = byTime.get(key) ?? { gap, places: [] };
+    same.places.push(placeName(book, gap.location));
+    byTime.set(key, same);
+  }
+  const latest = [...byTime].sort(([a], [b]) => (a < b ? 1 : -1)).map(([, missed]) => missed);
+  const earlier = latest.slice(SHOWN).reduce((sum, { places }) => sum + places.length, 0);
+  return [
+    ...latest
+      .slice(0, SHOWN)
+      .map(({ gap, places }) => `${sayDate(gap.date)}, ${sayTime(gap.time)}: ${listed(places)}`),
+    ...(earlier > 0 ? [`and ${earlier} earlier`] : []),
+  ];
+}
+
+const noReading = (isInUse: boolean): string =>
+  isInUse
+    ? 'No reading is logged in this time.'
+    : 'No reading was ever logged here, and no food stands in a fridge or freezer by the stock: nothing counts as missed yet.';
 
 const isPlace = ({ kitchen }: Asked, id: string): boolean =>
   kitchen.book.settings.locations.some((place) => place.id === id && place.kind !== 'room');

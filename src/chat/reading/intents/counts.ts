@@ -245,7 +245,10 @@ const isOnTheRoad = ({ shape, said }: Lexed): boolean =>
 /** Out of the refrigerator, and whether with people who take it home. */
 function leaving(intent: Intent, lexed: Lexed): Slots {
   if (intent !== 'served') return {};
-  const home = / (?:home|tailgate|tailgating) /.test(lexed.shape);
+  const home =
+    / (?:home|tailgate|tailgating|backpacks?|to go|with (?:them|(?:the |our )?(?:athletes|players|team))) /.test(
+      lexed.shape,
+    );
   const air = first(lexed, 'T');
   return {
     ...(TAKEN_OUT.test(lexed.shape) || isOnTheRoad(lexed) ? { out: true } : {}),

@@ -6,7 +6,10 @@ import { all } from './find.ts';
 /** "sat 14:00", "every mon 09:00", "+20min": all moments of a message as one. */
 export function whenText(moments: readonly Moment[], isPast = false): string | undefined {
   const offset = moments.find((moment) => moment.offset !== undefined)?.offset;
-  const dated = moments.find((moment) => moment.day !== undefined);
+  // "mon 12/7": the date says which Monday.
+  const dated =
+    moments.find(({ day }) => day !== undefined && /^\d{4}-/.test(day)) ??
+    moments.find(({ day }) => day !== undefined);
   const day = (isPast ? dated?.past : undefined) ?? dated?.day;
   const time = moments.find((moment) => moment.time !== undefined)?.time;
   const every = moments.some((moment) => moment.every);
