@@ -31,13 +31,14 @@ interface Room {
 }
 
 /** The demo kitchen with an empty memory of its own, on the engine under test. */
-async function room(calendars: CalendarReach = {}, nowMs = NOW): Promise<Room> {
-  const demo = await openKitchen({ nowMs: () => nowMs });
+async function room(calendars: CalendarReach = {}, clock: number | (() => number) = NOW): Promise<Room> {
+  const now = typeof clock === 'number' ? () => clock : clock;
+  const demo = await openKitchen({ nowMs: now });
   const kitchen = {
     ...demo,
     calendars,
     games: gameBooksIn(database),
-    ledgers: ledgersIn(database, () => nowMs),
+    ledgers: ledgersIn(database, now),
     reminders: reminderBooksIn(database),
   };
   const chat = createChat(kitchen, (error) => {
@@ -50,7 +51,7 @@ async function room(calendars: CalendarReach = {}, nowMs = NOW): Promise<Room> {
       asker: { role, who: role, workspace },
       conversation: workspace,
       isPrivate: true,
-      nowMs,
+      nowMs: now(),
     });
   return {
     ask,
@@ -240,6 +241,59 @@ describe('calendars', () => {
     expect(data.plans).toMatchObject([{ make_pieces: 24 }]);
   });
 
+  test('two games the calendar lists against a typed one: only the one at its time is that one', async () => {
+    const event = (uid: string, hour: number) => [
+      `UID:${uid}`,
+      `DTSTART;TZID=America/Chicago:20261205T${hour}0000`,
+      'SUMMARY:Softball vs Riverton',
+    ];
+    const { answer } = await room({ file: async () => calendarOf([event('a', 11), event('b', 14)]) });
+    await answer('game 12/5 2pm vs Riverton leaves 9am');
+    expect((await answer('import softball.ics')).data).toMatchObject({ added: 2 });
+    const { data } = await answer('schedule 12/5');
+    const [early, late] = data.games as { time: string; departs?: string }[];
+    expect(early).not.toHaveProperty('departs');
+    expect(late).toMatchObject({ time: '14:00', departs: '2026-12-05T15:00:00.000Z' });
+  });
+
+  test('our own export read back changes nothing, and is no games of prep in a fresh kitchen', async () => {
+    let exported = '';
+    const reach: CalendarReach = { file: async () => Buffer.from(exported) };
+    const [home, fresh] = [await room(reach), await room(reach)];
+    await home.answer('game 12/5 2pm vs Riverton 20 people leaves 9am');
+    exported = String((await home.answer('export schedule')).attachments?.[0]?.content);
+    const skipped = '2 entries of our own for prep and packing were skipped';
+    for (let time = 1; time <= 2; time++) {
+      const text = await home.read('import prep-schedule.ics');
+      expect(text).toContain('1 unchanged');
+      expect(text).toContain(skipped);
+    }
+    expect((await home.answer('schedule 12/5')).data.games).toMatchObject([
+      { time: '14:00', departs: '2026-12-05T15:00:00.000Z' },
+    ]);
+    expect(await fresh.read('import prep-schedule.ics')).toContain(skipped);
+    const { title, data } = await fresh.answer('schedule 12/5');
+    expect(title).toBe('1 game, Sat Dec 5');
+    expect(data.games).toMatchObject([{ time: '14:00', opponent: 'Riverton' }]);
+  });
+
+  test('a game moved in our own export moves; one that was moved here since stays', async () => {
+    let exported = '';
+    let now = NOW;
+    const { read, answer } = await room({ file: async () => Buffer.from(exported) }, () => now);
+    await answer('game 12/5 2pm vs Riverton 20 people leaves 9am');
+    exported = String((await answer('export schedule')).attachments?.[0]?.content);
+    now += 60_000;
+    const old = exported;
+    exported = exported.replaceAll('20261205T200000Z', '20261205T210000Z');
+    expect(await read('import prep-schedule.ics')).toContain(
+      'vs Riverton moved: Sat Dec 5, 3:00 pm CST, was Sat Dec 5, 2:00 pm CST',
+    );
+    expect(await read('when does the bus leave')).toContain('Leaves Sat Dec 5, 10:00 am CST');
+    exported = old;
+    expect(await read('import prep-schedule.ics')).toContain('1 unchanged');
+  });
+
   test('what cannot be imported says why and what else to do', async () => {
     const fetching: CalendarReach = {
       fetch: async () => {
@@ -281,7 +335,10 @@ describe('the schedule', () => {
     expect(content.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
     expect(Math.max(...lines.map((line) => Buffer.byteLength(line)))).toBeLessThanOrEqual(75);
     expect(content).toContain('DTSTAMP:20261124T150000Z');
-    const { games, problems } = readCalendar(Buffer.from(content), CONTEXT);
+    // Under our own names prep and packing would be known and skipped.
+    const readBack = (text: string) =>
+      readCalendar(Buffer.from(text.replaceAll('@batchbell', '@example.org')), CONTEXT);
+    const { games, problems } = readBack(content);
     expect(problems).toEqual([]);
     expect(games.map(({ title, date, time }) => `${date} ${time} ${title}`)).toEqual([
       '2026-11-27 09:00 Prep 60 oat bars for vs Riverton',
@@ -289,10 +346,7 @@ describe('the schedule', () => {
       '2026-11-28 14:00 Game: soccer vs Riverton',
     ]);
     await answer('game saturday is now friday 6pm');
-    const moved = readCalendar(
-      Buffer.from((await answer('export schedule')).attachments?.[0]?.content ?? ''),
-      CONTEXT,
-    );
+    const moved = readBack((await answer('export schedule')).attachments?.[0]?.content ?? '');
     expect(moved.games.map(({ uid }) => uid).sort()).toEqual(games.map(({ uid }) => uid).sort());
   });
 

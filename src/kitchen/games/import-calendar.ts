@@ -8,6 +8,7 @@ import { readCalendar } from './calendar/read-calendar.ts';
 import type { CalendarProblem, CalendarReading } from './calendar/reading.ts';
 import type { CalendarRead, CalendarSource, Game, GameBook } from './game.ts';
 import { type ChangedGame, type GameChange, type MergedGames, mergeGames } from './merge-games.ts';
+import { partOwn, readBack } from './read-back.ts';
 import { ReadMeanwhile } from './read-meanwhile.ts';
 
 /** A calendar behind an address is read again this often, also after it failed. */
@@ -90,20 +91,19 @@ async function merged(
   const known = await book.ofCalendar(id);
   const today = dateOf(nowMs, settings.timeZone);
   const typed = (await book.between(today, LAST_DATE)).filter(({ calendarId: from }) => from === undefined);
-  const { put, changes, unchanged, missing, newlyMissing } = mergeGames(
-    id,
-    known,
-    reading,
-    nowMs,
-    today,
-    typed,
-  );
+  const { others, own } = await partOwn(reading.games, book);
+  const laid = mergeGames(id, known, { ...reading, games: others }, nowMs, today, typed);
+  const { missing, newlyMissing } = laid;
+  const back = own.flatMap(({ game, told }) => readBack(game, told, nowMs) ?? []);
+  const changes = [...laid.changes, ...back];
+  const unchanged = laid.unchanged + own.length - back.length;
+  const put = [...laid.put, ...back.map(({ game }) => game)];
   const twins = changes.filter(({ kind, before }) => kind === 'added' && before).length;
   const news = told({ calendar, result: { changes, newlyMissing } });
   await (desk.keep ?? keepUnsaid)(desk, { calendar, games: put, ...(news ? { news } : {}) }, before);
   return {
     calendar,
-    games: await book.ofCalendar(id),
+    games: [...(await book.ofCalendar(id)), ...own.map(({ game }) => game)],
     changes,
     counts: countsOf(changes, unchanged),
     missing,

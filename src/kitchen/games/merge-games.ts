@@ -41,11 +41,14 @@ export function mergeGames(
   const byKey = new Map(known.map((game) => [keyOf(game), game]));
   const put: Game[] = [];
   const changes: ChangedGame[] = [];
+  const typedLeft = [...typed];
   let unchanged = 0;
   for (const told of reading.games) {
     const before = byKey.get(keyOf(told));
     byKey.delete(keyOf(told));
-    const outcome = before ? updated(before, told, nowMs) : added(calendarId, told, nowMs, typed);
+    const outcome = before
+      ? updated(before, told, nowMs)
+      : added(calendarId, told, nowMs, { typedLeft, games: reading.games });
     if (outcome.change) changes.push(outcome.change);
     else unchanged += 1;
     if (outcome.game !== before) put.push(outcome.game);
@@ -63,8 +66,15 @@ interface Outcome {
   readonly change?: ChangedGame;
 }
 
-function added(calendarId: string, told: ToldGame, nowMs: number, typed: readonly Game[]): Outcome {
-  const twin = typed.find((game) => isSame(game, told));
+interface Typed {
+  /** Those that no game of this reading is one with yet. */
+  readonly typedLeft: Game[];
+  readonly games: readonly ToldGame[];
+}
+
+function added(calendarId: string, told: ToldGame, nowMs: number, typed: Typed): Outcome {
+  const twin = twinOf(told, typed);
+  if (twin) typed.typedLeft.splice(typed.typedLeft.indexOf(twin), 1);
   const own = createHash('sha256')
     .update(`${calendarId}\n${keyOf(told)}`)
     .digest('hex')
@@ -79,6 +89,14 @@ function added(calendarId: string, told: ToldGame, nowMs: number, typed: readonl
     calendarSays: wordOf(told),
   };
   return { game, change: { kind: 'added', game, ...(twin ? { before: twin } : {}) } };
+}
+
+/** One typed game is one listed game: of two against the opponent of the day, the one at its time. */
+function twinOf(told: ToldGame, { typedLeft, games }: Typed): Game | undefined {
+  const twins = typedLeft.filter((game) => isSame(game, told));
+  const isListed = (twin: Game): boolean =>
+    games.some((each) => each.time === twin.time && isSame(twin, each));
+  return twins.find(({ time }) => time === told.time) ?? twins.find((twin) => !isListed(twin));
 }
 
 /** The same day against the same opponent, in the same sport as far as that was said. */

@@ -1,6 +1,7 @@
 import ICAL from 'ical.js';
 import type { Book } from '../../nutrition/book.ts';
 import type { Game } from './game.ts';
+import { gameUid, packUid, prepUid } from './own-entries.ts';
 import { startOf } from './prep/demand.ts';
 import { HANDS_ON_MIN } from './prep/prep-day.ts';
 import type { PrepPlan } from './prep-plan.ts';
@@ -51,7 +52,7 @@ function gameEntry(game: Game): Entry {
   const startMs = startOf(game);
   const sport = game.sport === undefined || game.opponent === undefined ? '' : `${game.sport} `;
   return {
-    uid: `game-${game.id}@batchbell`,
+    uid: gameUid(game.id),
     summary: `Game: ${sport}${gameName(game)}`,
     ...(game.place === undefined ? {} : { place: game.place }),
     ...(startMs === undefined ? {} : { startMs }),
@@ -68,18 +69,11 @@ function planEntries(plan: PrepPlan, games: readonly Game[], book: Book): Entry[
   const packs = plan.packs.flatMap(({ gameId, pieces, packAtMs }) => {
     const game = served.find(({ id }) => id === gameId);
     if (!game || pieces === 0) return [];
-    return [
-      entryAt(
-        `pack-${gameId}@batchbell`,
-        `Pack ${pieces} ${title} ${gameName(game)}`,
-        packAtMs,
-        PACK_MINUTES,
-      ),
-    ];
+    return [entryAt(packUid(gameId), `Pack ${pieces} ${title} ${gameName(game)}`, packAtMs, PACK_MINUTES)];
   });
   if (plan.pieces === 0) return packs;
   const summary = `Prep ${plan.pieces} ${title} for ${served.map(gameName).join(' and ')}`;
-  const prep = entryAt(`prep-${plan.gameIds[0] ?? ''}@batchbell`, summary, plan.prepAtMs, HANDS_ON_MIN);
+  const prep = entryAt(prepUid(plan.gameIds[0] ?? ''), summary, plan.prepAtMs, HANDS_ON_MIN);
   return [{ ...prep, description }, ...packs];
 }
 

@@ -1,5 +1,6 @@
 import { Problem } from '../../../nutrition/problem.ts';
 import { isTimeZone } from '../../time/zone.ts';
+import { isOwnWork } from '../own-entries.ts';
 import { type Block, cutIntoBlocks } from './blocks.ts';
 import { lineName } from './clean-line.ts';
 import { gamesOfEvent, type Setting } from './games-of-event.ts';
@@ -27,7 +28,8 @@ export function readCalendar(bytes: Uint8Array, context: CalendarContext): Calen
     own !== undefined && isTimeZone(own) && own !== 'Etc/UTC' && own !== 'UTC' ? own : context.timeZone;
   const places: Places = { zones, shownZone, kitchenZone: context.timeZone };
 
-  const events = readEvents(cut.blocks, problems);
+  const read = readEvents(cut.blocks, problems);
+  const events = read.filter(({ uid }) => !isOwnWork(uid));
   const setting = {
     context,
     places,
@@ -43,6 +45,7 @@ export function readCalendar(bytes: Uint8Array, context: CalendarContext): Calen
     problems: problems.slice(0, MOST_PROBLEMS),
     notes: [
       ...told.notes,
+      ...ownWorkNote(read.length - events.length),
       ...zones.notes,
       ...strayNote(cut.strayLines),
       ...repairedNote(events),
@@ -157,6 +160,13 @@ function noGameNote(titles: readonly string[]): string {
   const names = [...new Set(titles)];
   const shown = names.slice(0, 3).join(', ');
   return `${titles.length} left out that ${titles.length === 1 ? 'is no game' : 'are no games'}: ${shown}${names.length > 3 ? ', …' : ''}.`;
+}
+
+function ownWorkNote(count: number): string[] {
+  if (count === 0) return [];
+  const what =
+    count === 1 ? 'entry of our own for prep or packing was' : 'entries of our own for prep and packing were';
+  return [`${count} ${what} skipped: they are worked out from the games.`];
 }
 
 function strayNote(lines: readonly number[]): string[] {
