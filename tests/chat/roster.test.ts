@@ -25,8 +25,15 @@ describe('one person', () => {
       'Noted for WP-07: avoids peanut and animal products',
     );
     expect(await read('show my needs', 'athlete', 'WP-07')).toContain('Likes Oat bars. 2 pieces');
-    expect(await read('my needs: egg', 'athlete', 'WP-07')).toContain('Before: Avoids peanut');
-    expect((await kitchen.rosters(workspace).get('WP-07'))?.avoid).toEqual(['egg']);
+    const kept = async () => (await kitchen.rosters(workspace).get('WP-07'))?.avoid;
+    expect(await read('my needs: egg', 'athlete', 'WP-07')).toContain(
+      'Kept from before: peanut and animal products',
+    );
+    expect(await kept()).toEqual(['peanut', 'egg', 'animal']);
+    expect(await read('my needs are only egg', 'athlete', 'WP-07')).toContain(
+      'avoids egg. No longer kept: peanut and animal products.',
+    );
+    expect(await kept()).toEqual(['egg']);
     await read('my needs: 1 piece, likes oat bars', 'athlete', 'WP-07');
     expect(await read('show my needs', 'athlete', 'WP-07')).toContain('Avoids egg. Likes Oat bars. 1 piece.');
     expect(await read('delete my needs', 'athlete', 'WP-07')).toContain('nothing is kept of WP-07');
@@ -43,6 +50,23 @@ describe('one person', () => {
     expect(await read('my needs: dragonfruit', 'athlete', 'WP-07')).toContain('no plan can check it');
     expect(await read('my needs: penut', 'athlete', 'WP-07')).toContain('avoids peanut');
     expect(await read('my needs: 99 pieces', 'athlete', 'WP-07')).toContain('at most 20');
+  });
+
+  test('loses no allergen of the roster to another word, and drops one when that is asked', async () => {
+    const { ask, read, kitchen, workspace } = await room(FILE);
+    await ask('import roster.csv');
+    const kept = async () => (await kitchen.rosters(workspace).get('WP-01'))?.avoid;
+    const say = (text: string) => read(text, 'athlete', 'WP-01');
+    expect(await say('my needs: penicillin')).toContain('Kept from before: peanut');
+    expect(await say('my needs: milk')).toContain('avoids peanut, milk and penicillin');
+    expect(await kept()).toEqual(['peanut', 'milk']);
+    expect(await say('remove soy from my needs')).toContain('nothing was changed');
+    expect(await say('remove peanut from my needs')).toContain('No longer kept: peanut');
+    expect(await kept()).toEqual(['milk']);
+    expect(await say('add sesame to my needs')).toContain('milk, sesame');
+    expect(await say('my needs: just milk')).toContain('No longer kept: sesame and penicillin');
+    expect(await say('my needs: none')).toContain('No longer kept: milk');
+    expect(await kept()).toEqual([]);
   });
 
   test('without a code is asked for it; a guest keeps nothing here', async () => {

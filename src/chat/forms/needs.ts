@@ -70,7 +70,15 @@ export const needs: Form = {
       text: 'my needs',
       reading: {
         intent: 'allergens',
-        slots: { scope: 'roster', action: 'set', who: 'me', avoid, foods, ...(isNone ? { none: true } : {}) },
+        slots: {
+          scope: 'roster',
+          action: 'set',
+          who: 'me',
+          only: true,
+          avoid,
+          foods,
+          ...(isNone ? { none: true } : {}),
+        },
       },
     };
   },

@@ -1,5 +1,6 @@
 import type { Need } from '../../../nutrition/allergens.ts';
 import { allergensOf } from '../../../nutrition/allergens-of.ts';
+import { judgeAvoidedFood } from '../../../nutrition/avoided-food.ts';
 import type { Verdict } from '../../../nutrition/conflict.ts';
 import { recipeVerdict } from '../../../nutrition/meets-needs.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
@@ -17,11 +18,13 @@ import {
   reactionCaution,
   widerThanPork,
 } from '../../need-words.ts';
+import { avoidedFoods } from '../roster/whose.ts';
 import { reasonsText } from './verdict-words.ts';
 
 /** Every recipe by how it stands to the needs; without needs, what each contains. */
 export function allRecipesAnswer(asked: Asked, needs: readonly Need[]): Answer {
-  return needs.length > 0 ? byNeed(asked, needs) : matrix(asked);
+  const foods = avoidedFoods(asked.slots);
+  return needs.length + foods.length > 0 ? byNeed(asked, needs, foods) : matrix(asked);
 }
 
 const HEADINGS: readonly (readonly [Verdict, (avoided: string) => string])[] = [
@@ -31,18 +34,27 @@ const HEADINGS: readonly (readonly [Verdict, (avoided: string) => string])[] = [
   ['conflict', (avoided) => `Not for avoiding ${avoided}`],
 ];
 
-function byNeed(asked: Asked, needs: readonly Need[]): Answer {
+function byNeed(asked: Asked, needs: readonly Need[], foods: readonly string[]): Answer {
   const { book } = asked.kitchen;
   const recipes = [...book.recipes.values()];
-  const verdicts = new Map(recipes.map((r) => [r, recipeVerdict(r, book.foods, needs)]));
+  const verdicts = new Map(recipes.map((r) => [r, recipeVerdict(r, book.foods, needs, foods)]));
   const of = (verdict: Verdict) => recipes.filter((r) => verdicts.get(r) === verdict);
   const why = (recipe: Recipe) => {
     const found = standsAgainst(recipeFoods(recipe, book.foods), needs);
     const grave = found.filter((f) => f.judgement.verdict === verdicts.get(recipe));
-    return grave.length > 0 ? `${recipe.title}: ${reasonsText(grave)}` : recipe.title;
+    const named = foods.flatMap((word) => whyFood(recipe, word));
+    const said = [...(grave.length > 0 ? [reasonsText(grave)] : []), ...named];
+    return said.length > 0 ? `${recipe.title}: ${said.join('; ')}` : recipe.title;
+  };
+  const whyFood = (recipe: Recipe, word: string): string[] => {
+    const found = recipeFoods(recipe, book.foods).filter(
+      (food) => judgeAvoidedFood(food, word) === verdicts.get(recipe),
+    );
+    const isFound = found.length > 0 && verdicts.get(recipe) !== 'clear_by_label';
+    return isFound ? [`${word}: ${listed(found.map(({ name }) => name))}`] : [];
   };
   const clear = of('clear_by_label');
-  const avoided = listed(needs.map(needName), 'or');
+  const avoided = listed([...needs.map(needName), ...foods], 'or');
   const hasOats = clear.some(
     (r) => allergensOf(recipeFoods(r, book.foods), book.settings.allergenList).labelledOats.length > 0,
   );
@@ -56,9 +68,9 @@ function byNeed(asked: Asked, needs: readonly Need[]): Answer {
       CROSS_CONTACT,
       ...widerThanPork(asked.request.text, needs),
       ...(needs.includes('gluten') && hasOats ? [AVENIN_NOTE] : []),
-      ...(isAllergy(needs) ? [reactionCaution(book.settings)] : []),
+      ...(isAllergy(needs) || foods.length > 0 ? [reactionCaution(book.settings)] : []),
     ],
-    next: of('conflict')
+    next: (needs.length > 0 ? of('conflict') : [])
       .slice(0, 2)
       .map((r) => `${freeWords(needs)} version of ${r.title}`)
       .map((says) => ({ label: says, says })),

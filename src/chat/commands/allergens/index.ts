@@ -8,7 +8,8 @@ import { findersOf } from '../../finders.ts';
 import { needsOf } from '../../need-words.ts';
 import { askWhichRecipe, isSeveral, recipesMeant } from '../../which-recipe.ts';
 import { rosterAnswer } from '../roster/index.ts';
-import { ownNeeds, teamAnswer } from '../roster/team.ts';
+import { teamAnswer } from '../roster/team.ts';
+import { forWhom, toldFor } from '../roster/whose.ts';
 import { stock } from '../stock/index.ts';
 import { allRecipesAnswer } from './all-recipes.ts';
 import { allergensHead } from './head.ts';
@@ -26,33 +27,47 @@ export const allergens: Command = {
   ...allergensHead,
   async answers(said) {
     if (said.slots.scope === 'roster' && said.slots.action !== undefined) return rosterAnswer(said);
-    const asked = await withNeedsOfAsker(withRecipeOfOnes(withProductNamed(said)));
-    const { slots, conversation } = asked;
-    const needs = needsOf(slots.avoid);
-    const isWide = typeof slots.scope === 'string' && WIDE.has(slots.scope);
-    const isTeam = stock.roles.includes(asked.request.asker.role);
-    if (slots.scope === 'all_stock' && needs.length > 0 && slots.recipe === undefined && isTeam)
-      return stock.answers(asked);
-    const named = slots.recipe ?? slots.ingredient;
-    const unsure = isWide && named === undefined ? undefined : unsureHere(asked, needs);
-    if (unsure) return unsure;
-    const team = slots.scope === 'roster' ? await teamAnswer(asked, needs) : undefined;
-    if (team) return { answer: team };
-    if (isWide && slots.recipe === undefined) {
-      const said = { intent: 'allergens', slots } as const;
-      return { answer: allRecipesAnswer(asked, needs), conversation: { ...conversation, last: said } };
-    }
-    const food = foodMeant(asked);
-    if (food && tellsOfLabel(asked)) return labelAnswered(asked, food);
-    if (isTold(asked)) return askWhichProduct(asked);
-    if (food) return { answer: foodAnswer(asked, food, needs) };
-    const recipe = await recipesMeant(asked);
-    if (isSeveral(recipe)) return askWhichRecipe(asked, 'allergens', 'Which one?', recipe);
-    if (!recipe && needs.length > 0) return { answer: allRecipesAnswer(asked, needs) };
-    if (!recipe) return askWhichRecipe(asked, 'allergens', 'Which recipe?');
-    return recipeAnswer(asked, recipe, needs);
+    const ones = withRecipeOfOnes(withProductNamed(said));
+    const whom = await forWhom(ones);
+    return toldFor(await answersFor(whom.person ? forPerson(whom.asked) : ones), whom, ones);
   },
 };
+
+/** "What can WP-07 eat" is about one person, not the roster, and about everything when no recipe is named. */
+function forPerson(asked: Asked): Asked {
+  const { scope, ...others } = asked.slots;
+  const isOfRoster = scope === undefined || scope === 'roster';
+  const isNamed = others.recipe !== undefined || others.ingredient !== undefined;
+  if (isOfRoster && isNamed) return { ...asked, slots: others };
+  return isOfRoster ? { ...asked, slots: { ...others, scope: 'all_recipes' } } : asked;
+}
+
+async function answersFor(asked: Asked): Promise<Answered> {
+  const { slots, conversation } = asked;
+  const needs = needsOf(slots.avoid);
+  const isWide = typeof slots.scope === 'string' && WIDE.has(slots.scope);
+  const isTeam = stock.roles.includes(asked.request.asker.role);
+  if (slots.scope === 'all_stock' && needs.length > 0 && slots.recipe === undefined && isTeam)
+    return stock.answers(asked);
+  const named = slots.recipe ?? slots.ingredient;
+  const unsure = isWide && named === undefined ? undefined : unsureHere(asked, needs);
+  if (unsure) return unsure;
+  const team = slots.scope === 'roster' ? await teamAnswer(asked, needs) : undefined;
+  if (team) return { answer: team };
+  if (isWide && slots.recipe === undefined) {
+    const said = { intent: 'allergens', slots } as const;
+    return { answer: allRecipesAnswer(asked, needs), conversation: { ...conversation, last: said } };
+  }
+  const food = foodMeant(asked);
+  if (food && tellsOfLabel(asked)) return labelAnswered(asked, food);
+  if (isTold(asked)) return askWhichProduct(asked);
+  if (food) return { answer: foodAnswer(asked, food, needs) };
+  const recipe = await recipesMeant(asked);
+  if (isSeveral(recipe)) return askWhichRecipe(asked, 'allergens', 'Which one?', recipe);
+  if (!recipe && needs.length > 0) return { answer: allRecipesAnswer(asked, needs) };
+  if (!recipe) return askWhichRecipe(asked, 'allergens', 'Which recipe?');
+  return recipeAnswer(asked, recipe, needs);
+}
 
 /** What was told is recorded; a question about it is no longer open. */
 async function labelAnswered(asked: Asked, food: Food): Promise<Answered> {
@@ -72,21 +87,6 @@ function withRecipeOfOnes(asked: Asked): Asked {
   if (match.kind !== 'found') return asked;
   const { ingredient: _word, ...others } = slots;
   return { ...asked, slots: { ...others, recipe: match.recipe.id, avoid } };
-}
-
-/** "Can I eat the cherry bars" is asked for what the person has told: theirs is the answer nobody else gets. */
-async function withNeedsOfAsker(asked: Asked): Promise<Asked> {
-  const { slots, request } = asked;
-  if (
-    slots.avoid !== undefined ||
-    slots.recipe === undefined ||
-    !/\b(?:can|may|could) i\b/i.test(request.text)
-  )
-    return asked;
-  const person = await ownNeeds(asked);
-  return person && person.avoid.length > 0
-    ? { ...asked, slots: { ...slots, avoid: [...person.avoid] } }
-    : asked;
 }
 
 /** The food that is asked about; a name that is no recipe here may still be a food. */

@@ -1,5 +1,7 @@
 import type { Need } from '../../../nutrition/allergens.ts';
 import { type AllergenReport, allergensOf } from '../../../nutrition/allergens-of.ts';
+import { judgeAvoidedFood } from '../../../nutrition/avoided-food.ts';
+import type { Food } from '../../../nutrition/food.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import { recipeFoods, type StillThere, standsAgainst } from '../../../nutrition/swap/offer.ts';
 import type { Answer, NextStep } from '../../answer.ts';
@@ -14,6 +16,7 @@ import {
   widerThanPork,
 } from '../../need-words.ts';
 import type { Reading } from '../../slots.ts';
+import { avoidedFoods } from '../roster/whose.ts';
 import { ingredientLine } from './one-ingredient.ts';
 import { reportCautions, reportData, reportSections } from './report-sections.ts';
 import { verdictTitle } from './verdict-words.ts';
@@ -26,11 +29,13 @@ export function recipeAnswer(asked: Asked, recipe: Recipe, needs: readonly Need[
   const found = standsAgainst(foods, needs);
   const avoided =
     asked.slots.ingredient === undefined ? undefined : foodCalled(book, String(asked.slots.ingredient));
-  const asksNeed = needs.length === 0 && !avoided && !isStaff(asked);
+  const asksNeed =
+    needs.length === 0 && !avoided && !isStaff(asked) && avoidedFoods(asked.slots).length === 0;
   const answer: Answer = {
     title: [
       ...(avoided ? [ingredientLine(asked, recipe, avoided)] : []),
       ...(avoided && needs.length === 0 ? [] : [titleOf(recipe, report, needs, found)]),
+      ...avoidedFoods(asked.slots).map((word) => foodLine(asked, recipe, word)),
       ...(asksNeed ? ['Which allergy or need do you have?'] : []),
     ].join(' '),
     sections: reportSections(report, needs),
@@ -63,6 +68,18 @@ export function recipeAnswer(asked: Asked, recipe: Recipe, needs: readonly Need[
       ...(asksNeed ? { question: { slot: 'avoid', options: [], reading: last } } : {}),
     },
   };
+}
+
+/** How a recipe stands to a food that is on no list of allergens. */
+function foodLine({ kitchen }: Asked, recipe: Recipe, word: string): string {
+  const foods = recipeFoods(recipe, kitchen.book.foods);
+  const of = (verdict: string) => foods.filter((food) => judgeAvoidedFood(food, word) === verdict);
+  const names = (found: readonly Food[]) => listed(found.map(({ name }) => name));
+  const [holds, ask] = [of('conflict'), of('ask')];
+  if (holds.length > 0) return `Holds ${word}: ${names(holds)}.`;
+  return ask.length > 0
+    ? `Ask first about ${word}: ${names(ask)} (label not read).`
+    : `No ${word} named among its ingredients.`;
 }
 
 function titleOf(

@@ -1,9 +1,10 @@
 import { type FuelPhase, type FuelRange, fuelRanges } from '../../../nutrition/fuel.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
 import type { ConversationState } from '../../conversation.ts';
-import { CROSS_CONTACT, freeWords, isAllergy, needsOf, reactionCaution } from '../../need-words.ts';
+import { CROSS_CONTACT, isAllergy, listed, needName, needsOf, reactionCaution } from '../../need-words.ts';
 import { slotNumber } from '../../slot-number.ts';
 import { figure } from '../macros/figure-words.ts';
+import { avoidedFoods, forWhom, toldFor } from '../roster/whose.ts';
 import { piecesText } from '../scale/batch-words.ts';
 import { fuelHead } from './head.ts';
 import { type Snack, snacksFor } from './snacks.ts';
@@ -14,52 +15,59 @@ import { type Snack, snacksFor } from './snacks.ts';
  */
 export const fuel: Command = {
   ...fuelHead,
-  async answers(asked): Promise<Answered> {
-    const needs = needsOf(asked.slots.avoid);
-    const phase = phaseOf(asked);
-    const ranges = fuelRanges({ phase, ...numbersOf(asked) });
-    const { of, leastG } = aimOf(phase, ranges);
-    const snacks = phase === 'all_day' ? [] : await snacksFor(asked, of, leastG, needs);
-    const { settings } = asked.kitchen.book;
-    const { dietitian } = settings.contacts;
-    return {
-      answer: {
-        title: titleOf(phase, ranges),
-        sections: [
-          { kind: 'list', heading: 'Published ranges, in general', items: ranges.map(rangeLine) },
-          ...(snacks.length > 0
-            ? [{ kind: 'list', heading: snackHeading(snacks, needs), items: snacks.map(snackLine) } as const]
-            : phase === 'all_day'
-              ? []
-              : [{ kind: 'text', text: noSnack(needs) } as const]),
-          ...nearStart(asked, phase),
-          {
-            kind: 'text',
-            text: 'A snack is a carbohydrate source, a protein source and color (common practice). Pick what you know sits well with you.',
-          },
-        ],
-        cautions: [
-          `General ranges for adult athletes, not a plan for you: ${dietitian} sets yours.`,
-          ...(needs.length > 0
-            ? [CROSS_CONTACT]
-            : ['Allergies not stated are not checked here: say what to avoid.']),
-          ...(isAllergy(needs) ? [reactionCaution(settings)] : []),
-        ],
-        next: snacks.slice(0, 2).map(({ recipe }) => ({
-          label: `Allergens in ${recipe.title}`,
-          says: `allergens in ${recipe.title}`,
-        })),
-        audience: 'asker',
-        data: {
-          phase,
-          ranges: ranges.map(({ row, amount }) => ({ ...row, ...(amount ? { amount } : {}) })),
-          snacks: snacks.map(({ recipe, ...snack }) => ({ recipe: recipe.id, ...snack })),
-        },
-      },
-      conversation: withoutBody(asked),
-    };
+  async answers(said): Promise<Answered> {
+    const whom = await forWhom(said, said.request.asker.role === 'athlete');
+    return toldFor(await fuelAnswer(whom.asked), whom, said);
   },
 };
+
+async function fuelAnswer(asked: Asked): Promise<Answered> {
+  const needs = needsOf(asked.slots.avoid);
+  const foods = avoidedFoods(asked.slots);
+  const avoided = listed([...needs.map(needName), ...foods], 'or');
+  const phase = phaseOf(asked);
+  const ranges = fuelRanges({ phase, ...numbersOf(asked) });
+  const { of, leastG } = aimOf(phase, ranges);
+  const snacks = phase === 'all_day' ? [] : await snacksFor(asked, of, leastG, { needs, foods });
+  const { settings } = asked.kitchen.book;
+  const { dietitian } = settings.contacts;
+  return {
+    answer: {
+      title: titleOf(phase, ranges),
+      sections: [
+        { kind: 'list', heading: 'Published ranges, in general', items: ranges.map(rangeLine) },
+        ...(snacks.length > 0
+          ? [{ kind: 'list', heading: snackHeading(snacks, avoided), items: snacks.map(snackLine) } as const]
+          : phase === 'all_day'
+            ? []
+            : [{ kind: 'text', text: noSnack(avoided) } as const]),
+        ...nearStart(asked, phase),
+        {
+          kind: 'text',
+          text: 'A snack is a carbohydrate source, a protein source and color (common practice). Pick what you know sits well with you.',
+        },
+      ],
+      cautions: [
+        `General ranges for adult athletes, not a plan for you: ${dietitian} sets yours.`,
+        ...(avoided !== ''
+          ? [CROSS_CONTACT]
+          : ['Allergies not stated are not checked here: say what to avoid.']),
+        ...(isAllergy(needs) || foods.length > 0 ? [reactionCaution(settings)] : []),
+      ],
+      next: snacks.slice(0, 2).map(({ recipe }) => ({
+        label: `Allergens in ${recipe.title}`,
+        says: `allergens in ${recipe.title}`,
+      })),
+      audience: 'asker',
+      data: {
+        phase,
+        ranges: ranges.map(({ row, amount }) => ({ ...row, ...(amount ? { amount } : {}) })),
+        snacks: snacks.map(({ recipe, ...snack }) => ({ recipe: recipe.id, ...snack })),
+      },
+    },
+    conversation: withoutBody(asked),
+  };
+}
 
 const PHASES: readonly FuelPhase[] = ['pre', 'during', 'post', 'between', 'all_day', 'travel'];
 
@@ -137,8 +145,8 @@ function amountText({ row, amount }: FuelRange): string {
 const rangeLine = (range: FuelRange): string =>
   `${amountText(range)}: ${range.row.when} (${range.row.source})`;
 
-const snackHeading = (snacks: readonly Snack[], needs: ReturnType<typeof needsOf>): string =>
-  `${snacks.some(({ there }) => there !== undefined) ? 'In date here now' : 'From this kitchen'}${needs.length > 0 ? `, nothing against ${freeWords(needs)} on recipe and labels` : ''}`;
+const snackHeading = (snacks: readonly Snack[], avoided: string): string =>
+  `${snacks.some(({ there }) => there !== undefined) ? 'In date here now' : 'From this kitchen'}${avoided === '' ? '' : `, no ${avoided} on recipe and labels`}`;
 
 function snackLine({ recipe, pieces, proteinG, carbohydrateG, there }: Snack): string {
   const what = `${recipe.title}, ${piecesText(pieces, recipe.pieceUnit)}`;
@@ -146,10 +154,10 @@ function snackLine({ recipe, pieces, proteinG, carbohydrateG, there }: Snack): s
   return `${what}: ${figure(proteinG, 'g')} g protein, ${figure(carbohydrateG, 'g')} g carbohydrate${stock}`;
 }
 
-const noSnack = (needs: ReturnType<typeof needsOf>): string =>
-  needs.length > 0
-    ? `Nothing here now that recipe and labels show as ${freeWords(needs)}: ask the kitchen staff.`
-    : 'Nothing in date here now: ask the kitchen staff what is coming.';
+const noSnack = (avoided: string): string =>
+  avoided === ''
+    ? 'Nothing in date here now: ask the kitchen staff what is coming.'
+    : `Nothing here now lists no ${avoided} on recipe and labels: ask the kitchen staff.`;
 
 /** The published window before exercise starts an hour out. */
 function nearStart({ slots }: Asked, phase: FuelPhase) {

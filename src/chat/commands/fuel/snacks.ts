@@ -18,26 +18,31 @@ export interface Snack {
   readonly there?: number;
 }
 
+/** What a snack must not hold: needs of the shared list and foods beyond it. */
+export interface Avoided {
+  readonly needs: readonly Need[];
+  readonly foods: readonly string[];
+}
+
 /** More of one thing than this is a meal, not a snack. */
 const MOST_PIECES = 2;
 const MOST_SHOWN = 3;
 
 /**
  * What may be eaten now towards at least `leastG` of a nutrient: from stock when the kitchen keeps one, else from its
- * recipes; only what nothing speaks against for the needs that were stated.
+ * recipes; only what nothing speaks against for the needs that were stated or are kept.
  */
 export async function snacksFor(
   asked: Asked,
   of: 'protein' | 'carbohydrate',
   leastG: number,
-  needs: readonly Need[],
+  avoided: Avoided,
 ): Promise<Snack[]> {
   const { book } = asked.kitchen;
   const view = await stockOf(asked);
-  const fitting =
-    needs.length > 0 ? recipesMeeting(book.recipes, book.foods, needs) : [...book.recipes.values()];
+  const fitting = recipesMeeting(book.recipes, book.foods, avoided.needs, avoided.foods);
   const found = fitting.flatMap((recipe) => {
-    const there = view && piecesThere(view, recipe, needs);
+    const there = view && piecesThere(view, recipe, avoided.needs);
     return there === 0 ? [] : snackOf(asked, recipe, of, leastG, there);
   });
   return found.sort((a, b) => missing(a, of, leastG) - missing(b, of, leastG)).slice(0, MOST_SHOWN);

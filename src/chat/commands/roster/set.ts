@@ -5,6 +5,7 @@ import { Problem } from '../../../nutrition/problem.ts';
 import type { Section } from '../../answer.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { isAllergy, needsOf, reactionCaution, widerThanPork } from '../../need-words.ts';
+import { changedNeeds, droppedText, keptText } from './changed-needs.ts';
 import { contradictions } from './contradictions.ts';
 import { codeMeant, rosterOf } from './who.ts';
 import { avoidWords, personData, personWords, rosterWords, understood } from './words.ts';
@@ -12,7 +13,10 @@ import { avoidWords, personData, personWords, rosterWords, understood } from './
 const texts = (value: unknown): string[] =>
   Array.isArray(value) ? value.filter((each) => typeof each === 'string') : [];
 
-/** "my needs: peanut, vegan": replaces what was known of the person, and says what it was. */
+/**
+ * "my needs: peanut, vegan" adds to what is kept of the person: what stood there goes only when that is plainly asked,
+ * by "my needs are only milk", "my needs: none" or "remove peanut from my needs".
+ */
 export async function setNeeds(asked: Asked): Promise<Answered> {
   const { slots, kitchen, request } = asked;
   const { book } = kitchen;
@@ -28,6 +32,8 @@ export async function setNeeds(asked: Asked): Promise<Answered> {
   const wrong = typeof slots.pieces === 'number' ? pieceProblem(slots.pieces) : undefined;
   if (wrong !== undefined)
     throw new Problem('bad_quantity', `Pieces: ${wrong}`, 'Write "my needs: peanut, 2 pieces".');
+  const told = { avoid, foods };
+  const changed = changedNeeds(before, told, slots);
   const saysAvoided = avoid.length + foods.length > 0 || slots.none === true;
   if (!saysAvoided && likes.length === 0 && slots.pieces === undefined)
     throw new Problem('needs_more', 'Which needs?', 'Write "my needs: peanut, vegan" or "my needs: none".');
@@ -36,9 +42,8 @@ export async function setNeeds(asked: Asked): Promise<Answered> {
     code: before?.code ?? code,
     ...(before?.member === undefined ? {} : { member: before.member }),
     ...(before?.team === undefined ? {} : { team: before.team }),
-    // Likes or pieces alone take no need away.
-    avoid: saysAvoided ? avoid : (before?.avoid ?? []),
-    foods: saysAvoided ? foods : (before?.foods ?? []),
+    avoid: changed.avoid,
+    foods: changed.foods,
     likes: likes.length > 0 ? known : (before?.likes ?? []),
     ...(pieces === undefined ? {} : { pieces }),
     toldBy: slots.who === 'me' ? 'self' : 'staff',
@@ -48,13 +53,13 @@ export async function setNeeds(asked: Asked): Promise<Answered> {
   const clash = [
     ...contradictions(person, book),
     ...(slots.none === true && avoid.length + foods.length > 0
-      ? [`"None" was said beside ${avoidWords(person)}. What is avoided counts.`]
+      ? [`"None" was said beside ${avoidWords(told)}. What is avoided counts.`]
       : []),
   ];
   const strange = likes.filter(({ id }) => id === undefined);
   return {
     answer: {
-      title: `Noted for ${person.code}: avoids ${avoidWords(person)}.`,
+      title: `Noted for ${person.code}: avoids ${avoidWords(person)}.${droppedText(changed)}`,
       sections: [
         ...listOf('These contradict each other', clash),
         ...listOf('Not understood, so no plan can check it', unknown.map(unknownLine)),
@@ -62,6 +67,7 @@ export async function setNeeds(asked: Asked): Promise<Answered> {
           'Not a recipe here',
           strange.map(({ name }) => name),
         ),
+        ...keptText(changed),
         ...(before ? [{ kind: 'text', text: `Before: ${personWords(before, book)}` } as const] : []),
         { kind: 'text', text: meeting(asked, person) },
       ],
@@ -69,7 +75,7 @@ export async function setNeeds(asked: Asked): Promise<Answered> {
         'Only you and the staff see this; plans show counts.',
         'It is for planning. Before you eat, ask about the batch and read its label.',
         ...widerThanPork(request.text, avoid),
-        ...(isAllergy(avoid) || foods.length > 0 ? [reactionCaution(book.settings)] : []),
+        ...(isAllergy(person.avoid) || person.foods.length > 0 ? [reactionCaution(book.settings)] : []),
       ],
       next:
         slots.who === 'me'
@@ -86,7 +92,7 @@ const unknownLine = (word: string): string =>
 
 function meeting({ kitchen }: Asked, { avoid }: PersonNeeds): string {
   const { recipes, foods } = kitchen.book;
-  if (avoid.length === 0) return 'Nothing on the list of needs is avoided.';
+  if (avoid.length === 0) return 'Nothing on the list of needs is kept, so recipes are not checked for any.';
   const clear = recipesMeeting(recipes, foods, avoid);
   return clear.length === 0
     ? 'No recipe as it stands lists none of it; swaps may.'

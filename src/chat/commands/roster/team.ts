@@ -1,26 +1,13 @@
 import type { PersonNeeds } from '../../../kitchen/roster/roster.ts';
 import type { Need } from '../../../nutrition/allergens.ts';
-import { judgeAvoidedFood } from '../../../nutrition/avoided-food.ts';
 import { recipeVerdict } from '../../../nutrition/meets-needs.ts';
-import { Problem } from '../../../nutrition/problem.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
-import { recipeFoods } from '../../../nutrition/swap/offer.ts';
 import type { Answer } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
 import { CROSS_CONTACT, listed, needName } from '../../need-words.ts';
 import { isSeveral, recipesMeant } from '../../which-recipe.ts';
 import { rosterOf } from './who.ts';
 import { avoidWords } from './words.ts';
-
-/** What the roster knows of the person who asks, or of nobody: a kitchen without a memory answers as before. */
-export async function ownNeeds(asked: Asked): Promise<PersonNeeds | undefined> {
-  try {
-    return await rosterOf(asked).get(asked.request.asker.who.toUpperCase());
-  } catch (error) {
-    if (error instanceof Problem && error.code === 'unavailable') return undefined;
-    throw error;
-  }
-}
 
 /** "who on the roster can't have peanut", "can everyone eat the oat bars": counts; staff also see who. */
 export async function teamAnswer(asked: Asked, needs: readonly Need[]): Promise<Answer | undefined> {
@@ -58,12 +45,5 @@ export async function teamAnswer(asked: Asked, needs: readonly Need[]): Promise<
   };
 }
 
-function isClearFor({ kitchen }: Asked, recipe: Recipe, { avoid, foods }: PersonNeeds): boolean {
-  const { book } = kitchen;
-  return (
-    recipeVerdict(recipe, book.foods, avoid) === 'clear_by_label' &&
-    foods.every((word) =>
-      recipeFoods(recipe, book.foods).every((food) => judgeAvoidedFood(food, word) === 'clear_by_label'),
-    )
-  );
-}
+const isClearFor = ({ kitchen: { book } }: Asked, recipe: Recipe, { avoid, foods }: PersonNeeds): boolean =>
+  recipeVerdict(recipe, book.foods, avoid, foods) === 'clear_by_label';

@@ -1,7 +1,7 @@
 import { matches, type Which } from '../../../kitchen/stock/choose.ts';
 import { stockView } from '../../../kitchen/stock/view.ts';
 import type { Answer } from '../../answer.ts';
-import type { Asked, Command } from '../../command.ts';
+import type { Answered, Asked, Command } from '../../command.ts';
 import { needsOf } from '../../need-words.ts';
 import { withAmount } from '../../pantry/how-much.ts';
 import { withOpened } from '../../pantry/opened-packages.ts';
@@ -9,6 +9,7 @@ import { received } from '../../pantry/received.ts';
 import { foodOnHand, shelf } from '../../pantry/shelf.ts';
 import { deskOf } from '../../stock/desk.ts';
 import { isPieceUnit, whichSaid } from '../../stock/which.ts';
+import { avoidedFoods, forWhom, toldFor } from '../roster/whose.ts';
 import { batchInfo } from './batch-info.ts';
 import { enough } from './enough.ts';
 import { expiring, low, mustThrowOut } from './filters.ts';
@@ -22,14 +23,19 @@ import { weekAnswer } from './week.ts';
 export const stock: Command = {
   ...stockHead,
   async answers(said) {
-    const asked = withAmount(said);
-    if (asked.slots.action === 'received') return received(asked);
-    const answer = await answerOf(asked);
-    const { slots, conversation } = asked;
-    const recipeId = typeof slots.recipe === 'string' ? { recipeId: slots.recipe } : {};
-    return { answer, conversation: { ...conversation, ...recipeId, last: { intent: 'stock', slots } } };
+    const amount = withAmount(said);
+    if (amount.slots.action === 'received') return received(amount);
+    const whom = await forWhom(amount);
+    return toldFor(await stockAnswer(whom.asked), whom, amount);
   },
 };
+
+async function stockAnswer(asked: Asked): Promise<Answered> {
+  const answer = await answerOf(asked);
+  const { slots, conversation } = asked;
+  const recipeId = typeof slots.recipe === 'string' ? { recipeId: slots.recipe } : {};
+  return { answer, conversation: { ...conversation, ...recipeId, last: { intent: 'stock', slots } } };
+}
 
 async function answerOf(asked: Asked): Promise<Answer> {
   const { slots, kitchen, request } = asked;
@@ -43,7 +49,7 @@ async function answerOf(asked: Asked): Promise<Answer> {
   const holdings = (await desk.ledger.holdings()).filter((holding) => matches(holding, which));
   const view = stockView(holdings, kitchen.book, request.nowMs);
   const needs = needsOf(slots.avoid);
-  if (needs.length > 0) return byNeeds(asked, view, needs);
+  if (needs.length + avoidedFoods(slots).length > 0) return byNeeds(asked, view, needs);
   switch (slots.ask) {
     case 'use_by':
     case 'shelf_life':

@@ -1,6 +1,7 @@
 import type { Holding } from '../../../kitchen/stock/ledger.ts';
 import { type StockView, sumOf } from '../../../kitchen/stock/view.ts';
 import type { Need } from '../../../nutrition/allergens.ts';
+import { judgeAvoidedFood } from '../../../nutrition/avoided-food.ts';
 import type { Verdict } from '../../../nutrition/conflict.ts';
 import type { Answer } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
@@ -13,22 +14,32 @@ import {
   reactionCaution,
 } from '../../need-words.ts';
 import { holdingData, holdingLine, piecesOf } from '../../stock/words.ts';
+import { avoidedFoods } from '../roster/whose.ts';
 
 const GRAVITY: readonly Verdict[] = ['clear_by_label', 'ask', 'advisory', 'conflict'];
 
 /** The gravest verdict for these needs when the batch was made; what changed on the card since does not count. */
-function verdictOf({ batch }: Holding, needs: readonly Need[]): Verdict {
-  const worst = Math.max(...needs.map((need) => GRAVITY.indexOf(batch.facts.verdicts[need])));
+function verdictOf({ batch }: Holding, needs: readonly Need[], foods: readonly Verdict[]): Verdict {
+  const verdicts = [...needs.map((need) => batch.facts.verdicts[need]), ...foods];
+  const worst = Math.max(...verdicts.map((verdict) => GRAVITY.indexOf(verdict)));
   return GRAVITY[worst] ?? 'ask';
 }
 
 /** What can be served now against a need, by what each batch was made of. Only the asker sees it. */
 export function byNeeds(asked: Asked, view: StockView, needs: readonly Need[]): Answer {
   const all = [...view.usable, ...view.setting];
-  const of = (verdict: Verdict) => all.filter((holding) => verdictOf(holding, needs) === verdict);
+  const { foods: known } = asked.kitchen.book;
+  const foods = avoidedFoods(asked.slots);
+  const ofFoods = ({ batch }: Holding): Verdict[] =>
+    batch.facts.ingredients.flatMap(({ foodId }) => {
+      const food = known.get(foodId);
+      return foods.map((word) => (food ? judgeAvoidedFood(food, word) : 'ask'));
+    });
+  const verdicts = new Map(all.map((holding) => [holding, verdictOf(holding, needs, ofFoods(holding))]));
+  const of = (verdict: Verdict) => all.filter((holding) => verdicts.get(holding) === verdict);
   const clear = of('clear_by_label');
   const ready = clear.filter((holding) => view.usable.includes(holding));
-  const avoided = listed(needs.map(needName), 'or');
+  const avoided = listed([...needs.map(needName), ...foods], 'or');
   const groups = [
     ['Nothing against it on recipe and labels', clear],
     ['Ask or read a label first', of('ask')],
@@ -47,7 +58,7 @@ export function byNeeds(asked: Asked, view: StockView, needs: readonly Need[]): 
     cautions: [
       CROSS_CONTACT,
       ...(needs.includes('gluten') && clear.length > 0 ? [AVENIN_NOTE] : []),
-      ...(isAllergy(needs) ? [reactionCaution(asked.kitchen.book.settings)] : []),
+      ...(isAllergy(needs) || foods.length > 0 ? [reactionCaution(asked.kitchen.book.settings)] : []),
     ],
     next: [{ label: 'stock', says: 'stock' }],
     audience: 'asker',
