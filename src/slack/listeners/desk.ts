@@ -36,12 +36,17 @@ async function answerUnseen(
 ): Promise<void> {
   // Looking up and computing take the processor: acknowledgements that wait behind this one go out first.
   await desk.turn();
+  // Not of Slack: there is nobody to answer.
+  if (![said.place.user, said.place.channel].every(isId)) return;
   for (const [key, forMs] of keys) {
     if (!(await desk.seen.isFirst(`${said.place.workspace}:${key}`, forMs))) return desk.metrics.repeated();
   }
   const [first] = keys;
   await desk.answering.answer(first ? { ...said, requestKey: first[0] } : said);
 }
+
+/** As payloads are, not as they should be. */
+export const isId = (id: unknown): boolean => typeof id === 'string' && id !== '';
 
 /** Slack resends an event for up to a day, and then some. */
 export const EVENT_REMEMBERED_MS = 25 * 60 * 60_000;

@@ -9,7 +9,7 @@ import type {
 import type { FormValues } from '../../chat/forms/form.ts';
 import { formOf } from '../ids.ts';
 import type { Person } from '../roles.ts';
-import { type Desk, TRIGGER_REMEMBERED_MS } from './desk.ts';
+import { type Desk, isId, TRIGGER_REMEMBERED_MS } from './desk.ts';
 
 type Press = SlackActionMiddlewareArgs<BlockAction> & AllMiddlewareArgs;
 type Shortcut = SlackShortcutMiddlewareArgs<GlobalShortcut> & AllMiddlewareArgs;
@@ -47,7 +47,7 @@ async function open(
   const id = formOf(actionId);
   if (
     !id ||
-    !at.person.user ||
+    !isId(at.person.user) ||
     !(await desk.seen.isFirst(`${at.person.workspace}:trigger:${trigger}`, TRIGGER_REMEMBERED_MS))
   )
     return;
