@@ -82,6 +82,11 @@ describe('shopping for batches', () => {
     const list = await answer('shop for 40 nut-free oat bars');
     expect(line(list.data, 'peanut-butter')).toBeUndefined();
     expect(list.audience).toBe('asker');
+    for (const text of [
+      'shop for 40 oat bars without peanuts',
+      'shop for 40 oat bars and 24 cherry oat bars, no peanut',
+    ])
+      expect(line(await data(text), 'peanut-butter')).toBeUndefined();
     expect(plainText(list)).toMatch(/No peanut or tree nuts: in a batch of 12, .* for .* Peanut butter/s);
   });
 

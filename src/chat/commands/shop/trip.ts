@@ -3,7 +3,7 @@ import { Problem } from '../../../nutrition/problem.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import type { Answered, Asked } from '../../command.ts';
 import { todayOf } from '../../games/when.ts';
-import { listed } from '../../need-words.ts';
+import { listed, needsOf } from '../../need-words.ts';
 import type { Slots, SlotValue } from '../../slots.ts';
 import { askWhichRecipe, isSeveral, recipesMeant } from '../../which-recipe.ts';
 import { planned } from '../plan/index.ts';
@@ -55,7 +55,7 @@ async function partsTrip(asked: Asked, parts: readonly SlotValue[]): Promise<Tri
   const batches: Batch[] = [];
   const notes: string[] = [];
   for (const part of parts) {
-    const slots = { ...(part as Slots), ...extraOf(asked.slots) };
+    const slots = { ...(part as Slots), ...extraOf(asked.slots), ...avoidOf(part as Slots, asked.slots) };
     const recipe = await recipesMeant({ ...asked, slots });
     if (!recipe || isSeveral(recipe))
       return askWhichRecipe(asked, 'shop', 'Shop for which one?', isSeveral(recipe) ? recipe : undefined);
@@ -67,6 +67,12 @@ async function partsTrip(asked: Asked, parts: readonly SlotValue[]): Promise<Tri
 }
 
 const extraOf = ({ extra_pct }: Slots): Slots => (extra_pct === undefined ? {} : { extra_pct });
+
+/** What was said of one dish and what was said of all. */
+function avoidOf(part: Slots, all: Slots): Slots {
+  const needs = [...needsOf(part.avoid), ...needsOf(all.avoid)];
+  return needs.length > 0 ? { avoid: [...new Set(needs)] } : {};
+}
 
 function tripFor(asked: Asked, batches: readonly Batch[]): Trip {
   const name = listed(batches.map(batchName));

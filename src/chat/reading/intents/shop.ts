@@ -71,7 +71,7 @@ export const shop: IntentReader = {
     return {
       ...doing,
       ...(isForPeople(lexed) ? plan.slots(lexed) : dishes(lexed)),
-      ...(gone.out === undefined ? { ...ingredient(lexed), ...amount(lexed) } : gone),
+      ...(Object.keys(gone).length === 0 ? { ...ingredient(lexed), ...amount(lexed) } : gone),
       ...extra(lexed),
       ...when(lexed),
     };
@@ -102,7 +102,11 @@ function changed(lexed: Lexed): Slots {
 /** "40 oat bars", "2 batches of oat bars and 24 bites", "44 travelling": what is made of it. */
 function dishes(lexed: Lexed): Slots {
   const parts = partsOf(lexed);
-  if (parts.length > 1) return { parts };
+  if (parts.length > 1) {
+    const last = lexed.seen.findLastIndex(({ sym }) => sym === 'R');
+    const ofAll = needsOf(lexed.seen.slice(last + 1).filter(({ sym }) => sym === 'A'));
+    return { parts, ...(ofAll.length > 0 ? { avoid: ofAll } : {}) };
+  }
   const numbers = all(lexed, 'N');
   // Two numbers for one dish are no number anybody can be sure of: it is asked which.
   const count = numbers.length > 1 ? { quantities: numbers.map(numberOf) } : quantity(lexed);
@@ -151,11 +155,14 @@ function dishOrGame(lexed: Lexed): Slots {
   return recipe(lexed);
 }
 
+/** Foods the shop lacks; "without peanuts" says what somebody avoids, and of people it never means the shop. */
 function out(lexed: Lexed): Slots {
-  const foods = [...lexed.shape.matchAll(OUT)].length;
-  if (foods === 0) return {};
-  const named = [...all(lexed, 'F')];
-  return named.length > 0 ? { out: named.map(nameOf) } : {};
+  const isShop = / (?:out|have) (?:of )?/.test(lexed.shape);
+  if ((isForPeople(lexed) && !isShop) || [...lexed.shape.matchAll(OUT)].length === 0) return {};
+  const foods = all(lexed, 'F');
+  const avoided = isShop ? [] : needsOf(foods);
+  if (avoided.length > 0) return { avoid: [...new Set([...avoided, ...needsOf(all(lexed, 'A'))])] };
+  return foods.length > 0 ? { out: foods.map(nameOf) } : {};
 }
 
 /** "10 % extra", "plus 10%". */
