@@ -1,4 +1,4 @@
-import { near } from '../near.ts';
+import { both, near } from '../near.ts';
 import { WHO } from '../words.ts';
 
 export const COLLAPSE: readonly RegExp[] = [
@@ -8,6 +8,12 @@ export const COLLAPSE: readonly RegExp[] = [
     '(?:isnt|is not|arent|wont|doesnt|not|stopped|cant) (?:answer\\w*|respond\\w*|react\\w*|talk\\w*|speak\\w*|move|moving)',
     8,
   ),
+  both(
+    'floor|ground|lying|laying|slumped|bench|bed|hallway|bathroom|shower|couch|turf|mat',
+    '(?:wont|doesnt|not|isnt|didnt|cant|stopped) (?:even )?(?:answer\\w*|respond\\w*|react\\w*|speak\\w*|talk\\w*|move|moving|get up)',
+  ),
+  / (?:no one|nobody|cant|couldnt|cannot|trying to|unable to|wont|didnt) (?:[a-z]+ ){0,3}wake (?:him|her|them|my [a-z]+|the [a-z]+) /,
+  / (?:swimmer|diver|kid|he|she|hes|shes|someone|player|athlete|teammate) (?:[a-z]+ ){0,4}(?:sank|sinking|went under|underwater|under water|at the bottom|didnt come up|hasnt come up|face down) (?!in the (?:oven|rankings))/,
   / pass(?:ed|es|ing)? out | (?:about to|going to|gonna|almost|might|nearly|gonna just) (?:pass|black|faint) (?:out )?/,
   / (?:wont|cant|doesnt|isnt|not|never) (?:open|opening|opened) (?:his|her|their) eyes | eyes (?:wont open|are closed and|rolled) | (?:no|a|any|get) response from (?:him|her|them|the (?:player|athlete|kid|girl|guy|intern|runner|swimmer)|[a-z]{2,3}-\d\d) /,
   new RegExp(

@@ -1,4 +1,4 @@
-import { near } from '../near.ts';
+import { both, near } from '../near.ts';
 import { CHEMICAL } from '../words.ts';
 
 export const POISONING: readonly RegExp[] = [
@@ -10,6 +10,10 @@ export const POISONING: readonly RegExp[] = [
   / poisonous (?:mushroom|berr|plant|thing|snake)|something poisonous | (?:wild|unknown|field|yard) (?:mushrooms?|berries|plants?) .*(?:ate|eaten|sick|vomit\w*|throwing) | (?:ate|eaten) .*(?:mushrooms?|berries|plants?) (?:from|in|by) (?:the |a )?(?:field|woods|yard|forest|park) /,
   / took (?:all|every one|most) (?:of )?(?:my|his|her|the|their) (?:[a-z]+ ){0,2}(?:pills?|meds?|medications?|medicine|tablets?|antidepressants?|tylenol|advil|ibuprofen|adderall|xanax) | (?:mixed|mixing|combined|with) (?:[a-z]+ )?(?:alcohol|vodka|beer|drinks?|booze) (?:and|with) (?:[a-z]+ )?(?:pills?|xanax|meds|medications?|adderall|sleeping) | (?:pills?|xanax|meds) (?:and|with) (?:alcohol|vodka|booze|beer) | (?:bunch|handful|bottle|whole pack|lot) of (?:adderall|xanax|tylenol|advil|ibuprofen|benadryl|caffeine|ritalin|vyvanse|molly|percocet|edibles) /,
   / (?<!running on |on )fumes | (?:drank|swallowed|tasted|sipped|ate|drinks|drinking) (?:it|some|that|the smoothie|the shake) .*(?:bleach|sanitiz\w*|degreaser|detergent|chemicals?|cleaner) | (?:bleach|sanitiz\w*|degreaser|detergent|chemicals?|cleaner|poison) .*(?:drank|swallowed|drunk|tasted|ate|sipped) /,
+  both(
+    'drank|drunk|sipped|swallowed|chugged|tasted|gulped',
+    'bleach|sanitiz\\w*|degreaser|detergent|cleaner|chemicals?|ammonia|lye|windex|antifreeze|poison',
+  ),
   / too many (?:[a-z]+ ){0,2}(?:pills?|tablets?|gummies) /,
   / (?:poison|poisoned|poison control) (?!ivy)/,
   / (?:drank|swallowed|drunk|ingested|ate|drink|sprayed) (?:[a-z]+ ){0,4}(?:bleach|clean\w+|sanit\w+|degreaser|detergent|chemical\w*|lye|ammonia|soap|hand sanitizer|fluid|antifreeze|batteries|battery|glass|metal) /,

@@ -24,7 +24,7 @@ export const SELF_HARM: readonly RegExp[] = [
   / better off (?:dead|gone|not here|without me) | (?:rather|better) be dead | not worth living | life (?:is|feels) (?:pointless|meaningless|not worth|over|hopeless) /,
   / (?:hang|shoot|drown|stab|choke|suffocate|starve|overdose) (?:my ?self|him ?self|her ?self) | slit (?:my|his|her) | jump(?:ing)? off (?:a |the |my )?(?:bridge|roof|building|balcony|parking) | (?:goodbye|suicide|final) (?:note|letter) /,
   / (?:say|saying|said) (?:my )?(?:final )?goodbyes? | goodbye (?:everyone|forever|everybody|world) | (?:give|giving|gave|given) up on (?:life|living|everything) /,
-  / (?:feel|feeling|feels|im|am) (?:so |completely |totally )?(?:hopeless|suicidal|worthless) | (?:dont|cant|doesnt) see (?:a |any |my )?(?:future|way out|way forward) | (?:no|any) way out /,
+  / (?:feel|feeling|feels|im|am) (?:so |completely |totally )?(?:hopeless(?! about (?:my|her|his) (?:weight|body|diet|food|eating))|suicidal|worthless) | (?:dont|cant|doesnt) see (?:a |any |my )?(?:future|way out|way forward) | (?:no|any) way out /,
   near(
     'kill|killing|hurt|hurting|harm|harming|cut|cutting|cuts',
     'my ?self|himself|herself|themselves|my wrists?|my arms?|her wrists?|his wrists?|her arms|his arms|on purpose',

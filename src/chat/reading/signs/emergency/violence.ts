@@ -7,6 +7,7 @@ export const VIOLENCE: readonly RegExp[] = [
   new RegExp(
     ` ${WHO} (?:is |was |were |got |been |being |just |has )+(?:assaulted|attacked|stabbed|raped|shot at|being followed|followed home|stalked|kidnapped|abused|jumped) `,
   ),
+  / (?:fight|fights|fighting|waving|swinging|lunged|chasing|threat\w*) (?:[a-z]+ ){0,6}(?:knife|knives|gun|weapon|machete) /,
   / (?:sexual|sexually|domestic) (?:assault\w*|violence|abus\w*|harass\w*|molest\w*) | (?:he|she|they|boyfriend|girlfriend|somebody|someone|dad|partner|stepdad|roommate) (?:just )?(?:hit|hits|slapped|choked|kicked|shoved|beats?|grabbed|touched|hurts?) me (?!up|with the|by|in the|back)| (?:trying|tried) to break in /,
   / (?:being|been) (?:followed|stalked|attacked|abused|threatened) (?!up|by the rule)|(?:intruder|break in happening|armed (?:man|person|guy)) /,
 ];

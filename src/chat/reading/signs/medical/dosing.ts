@@ -22,7 +22,7 @@ export const DOSING: readonly RegExp[] = [
   ),
   new RegExp(` (?:take|taking) (?:[a-z]+ ){0,3}\\d+ ?(?:mg|g|grams|mcg|iu|pills?|scoops?) (?:of )?${DOSED} `),
   new RegExp(
-    ` \\d+ ?(?:mg|g|grams|mcg|iu) (?:of )?${DOSED} (?:[a-z]+ ){0,3}(?:ok|okay|safe|enough|too much|a day|per day|daily|before|too) `,
+    ` \\d+ ?(?:mg|g|grams|mcg|iu) (?:of )?${DOSED} (?:[a-z]+ ){0,3}(?:ok|okay|safe|right|good|best|enough|too much|a day|per day|daily|before|too) `,
   ),
   / (?:dose|doses|dosage|dosages|dosing|loading phase|creatine loading) /,
   / (?:doctors?|doc|physician|dr|nurse|pcp|specialist|surgeon|physio|pt) (?:[a-z]+ ){0,3}(?:gave|said|says|told|prescribed|put|wants|thinks|diagnosed|found|recommended|ordered) /,

@@ -20,7 +20,7 @@ export const HEALTH_WORDS: readonly RegExp[] = [
   new RegExp(` (?:${ALONE}) `),
   new RegExp(` (?:keep|keeping|kept|hold|holding|get|getting) (?:[a-z]+ )?${STARVED} (?:[a-z]+ )?down `),
   / (?:nothing|anything|food|water|everything) (?:i eat |he eats |she eats )?(?:will |wont |doesnt |isnt |is |not )*(?:stay|stays|staying|staying) down | (?:food|everything|anything|it|lunch|dinner|breakfast|water|meals?|stuff) (?:i eat |i ate |i drink |she eats |he eats )?(?:just )?(?:comes?|came|coming|goes) (?:right |straight |all )*back up /,
-  / (?:bathroom|toilet|restroom|john) (?:[a-z]+ ){0,2}(?:every|all (?:day|night)|since|constantly|\d+ times|times|after|nonstop|non stop|again and again|a lot)/,
+  / (?:bathroom|toilet|restroom|john) (?:[a-z]+ ){0,2}(?:every|all (?:day|night|morning|afternoon|evening|week)|since|constantly|\d+ times|times|after|nonstop|non stop|again and again|a lot)/,
   / (?:never|no longer) (?:feel |feels |feeling |really |even |am |im |is )*hungry | (?:not|isnt|arent|dont feel|doesnt feel) (?:[a-z]+ )?hungry (?:anymore|any more|lately|at all|ever|these days|for days) /,
   / (?:make|makes|making|made|get|gets|got|getting) (?:me|him|her|us|them|people|everyone|everybody|half the [a-z]+|the (?:team|girls|guys|players|athletes)|my [a-z]+) (?:all |really |so |violently |super )?(?:sick|ill|queasy|dizzy|bloated|gassy|nauseous|break out|itch\w*|throw up|vomit|puke) /,
   / (?:practice|practicing|play|playing|train|training|lift|lifting|run|running|compete|competing|race|swim|work out) (?:while |when |if |being )?(?:im |hes |shes |i am )?(?:sick|ill|with a (?:fever|cold|cough|concussion)|injured|hurt) | sick (?:day|days|since|with|from|for (?:a|two|three|\d)|again|all|and (?:cant|throwing|weak|tired)) /,
@@ -29,6 +29,7 @@ export const HEALTH_WORDS: readonly RegExp[] = [
   / see(?:ing|s)? (?:stars|spots|double) /,
   / (?:drink|drinking|drank|drinks) (?:[a-z]+ ){0,3}(?:alcohol|beers?|wine|liquor|booze|vodka|tequila)| alcohol (?:before|after|and|affect\w*|the night) | smok(?:e|ed|es|ing) (?:[a-z]+ )?(?:weed|pot|cigarettes?|before|a joint|marijuana) | (?:is|was|got|getting|been) (?:drunk|high|stoned) /,
   near('numb\\w*|tingl\\w*', 'fingers?|toes?|feet|foot|legs?|arms?|thighs?|hands?', 3),
+  / (?:my|her|their) (?:menstrual |monthly )?cycle (?!count|class|time on)/,
   // Somebody's own inside, whatever is said of it.
   / (?:my|his|her|their) (?:[a-z]+ )?(?:stomach|tummy|belly|guts?|bowels?|insides|knees?|ankles?|hips?|shins?|hamstrings?|calf|calves|quads?|groin|wrists?|elbows?|throat|skin|liver|lungs?|teeth|tooth|gums?|pee|poop|urine|hormones?|bones?|joints?|muscles?|ovaries|bladder|scalp|sinuses) /,
   / bruis\w* easily | (?:pale|bruis\w*) (?:lately|all the time|and (?:tired|weak|dizzy|cold)) | (?:sore|achy|stiff|sick|ill|congested) (?:all the time|all day|for (?:days|weeks)|constantly|every day) | (?:always|keep|keeps|constantly) (?:getting|catching|having) (?:a )?(?:colds?|sick|ill|cramps?|headaches?|hurt) /,

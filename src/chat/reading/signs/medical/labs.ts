@@ -1,4 +1,5 @@
 export const LABS: readonly RegExp[] = [
+  / (?:iron|ferritin|vitamin d|b12|ck|crp|hemoglobin|cholesterol|glucose|testosterone|labs?|bloodwork) (?:[a-z]+ ){0,2}(?:came back|results?|level|levels) | (?:high|low|elevated) (?:ck|crp|tsh|cortisol|ferritin|hemoglobin|hematocrit) /,
   / (?:labs?|lab work|bloodwork|blood ?work|blood tests?|blood panel|ferritin|hemoglobin|haemoglobin|hematocrit|a1c|cbc|tsh|test results?|lab results?|mri|x ?rays?|ultrasound|ekg|ecg|biopsy) (?!kitchen|coat)/,
   / (?:vitamin d|vit d|iron|b12|cholesterol|testosterone|cortisol|thyroid|sodium|potassium|glucose) (?:level|levels|is low|is high|was low|came back|deficien\w*|count|of \d+) | (?:low|high) (?:in )?(?:iron levels|iron|ferritin|vitamin d|vit d|b12|cholesterol|testosterone|thyroid|blood pressure) (?:what|levels?|should|and|so|can|is|bad|help|diet|bars|\?|$)| (?:my|his|her) (?:[a-z]+ )?(?:iron|ferritin|vitamin d|b12|cholesterol|hemoglobin) (?:is|was|are|came|level|levels|low|high|of)/,
   / (?:anemi[ac]|anaemi[ac]|iron deficien\w*|deficien(?:t|cy)) /,
