@@ -7,6 +7,7 @@ export const MEDICAL_TOPICS = [
   'labs',
   'disordered_eating',
   'low_energy',
+  'food_illness',
 ] as const;
 export type MedicalTopic = (typeof MEDICAL_TOPICS)[number];
 
@@ -25,6 +26,7 @@ type Words<T> = readonly (readonly [RegExp, T])[];
 
 /** First match wins: what needs the most care stands first. */
 const MEDICAL_WORDS: Words<MedicalTopic> = [
+  [/food ?(?:borne )?(?:ill|pois)/, 'food_illness'],
   [/disorder|binge|purg|anorexi|bulimi|restrict/, 'disordered_eating'],
   [/energy|reds?\b|period|menstru|amenorr/, 'low_energy'],
   [/weight|cutting|\bdiet|lean|body/, 'weight_loss'],

@@ -6,6 +6,7 @@ import { withoutIdioms } from './idioms.ts';
 import { DIAGNOSIS } from './medical/diagnosis.ts';
 import { DISORDERED_EATING } from './medical/disordered-eating.ts';
 import { DOSING } from './medical/dosing.ts';
+import { FOOD_ILLNESS } from './medical/food-illness.ts';
 import { HEALTH_WORDS } from './medical/health-words.ts';
 import { INJURY } from './medical/injury.ts';
 import { LABS } from './medical/labs.ts';
@@ -14,6 +15,7 @@ import { WEIGHT_LOSS } from './medical/weight-loss.ts';
 
 /** Questions for the physician, the dietitian in person or the athletic trainer. What needs most care stands first. */
 const TOPICS: readonly (readonly [topic: MedicalTopic, signs: readonly RegExp[]])[] = [
+  ['food_illness', FOOD_ILLNESS],
   ['disordered_eating', DISORDERED_EATING],
   ['weight_loss', WEIGHT_LOSS],
   ['low_energy', LOW_ENERGY],
