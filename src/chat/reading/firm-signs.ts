@@ -67,7 +67,7 @@ const SERVED_OTHERWISE: readonly RegExp[] = [
 
 /** A question, a wish or a plan tells nothing. */
 const ASKED =
-  / (?:remind|reminder|alert|should|can|could|may|do i|how|what|who|why|which|if|would|need|needs|want|wants|wanna|gonna|will|lets|gotta|supposed|trying|dont|didnt|havent|hasnt|wont|undo) |\? | (?:going|have|has|plan|ready) to (?!throw|toss|dump|trash|bin|chuck|pitch|discard|scrap)| to be |^ when | when (?:do|did|does|is|are|was|were|will|should|can) /;
+  / (?:remind|reminder|alert|should|can|could|may|do i|how|what|whats|hows|who|why|which|if|would|need|needs|want|wants|wanna|gonna|will|lets|gotta|supposed|trying|dont|didnt|havent|hasnt|wont|undo) |\? | (?:going|have|has|plan|ready) to (?!throw|toss|dump|trash|bin|chuck|pitch|discard|scrap)| to be |^ when | when (?:do|did|does|is|are|was|were|will|should|can) /;
 
 /** A count is told first even where it names what was made when: "recount, oat bars made tuesday: 6". */
 const COUNTED = / (?:counted|recount|recounted|inventory) .*N /;

@@ -28,6 +28,7 @@ export function normalize(text: string): string {
       .replace(/[\u2010-\u2015\u2212]/g, '-')
       .replace(/[\u00b0\u00ba]/g, ' degrees ')
       .replace(/\u00d7/g, 'x')
+      .replace(/\u2192|\u27a1/g, ' to ')
       .replace(/\p{Extended_Pictographic}/gu, (sign) => ` ${EMOJI_WORDS[sign] ?? ''} `)
       .normalize('NFKD')
       .replace(/\u200b/g, ' ')

@@ -55,7 +55,7 @@ export const allergens: IntentReader = {
       /^ (?:is |are |any |anything )?(?:there |with )?(?:V|A|F) (?:or (?:V|A|F) )?in (?:anything|F|L|any|the) /,
       7,
     ],
-    [/ anything with (?:V|A) /, 7.4],
+    [/ anything with (?:V|A) | anything with F (?:W|in L|in stock) /, 7.4],
     [/ (?:whats|what is|what) (?:[a-z]+ )*in (?:[a-z]+ )*R (?:[a-z]+ )*(?:A|V) (?:\? )?$/, 7.6],
     [/ (?:can|could|may|should) (?:[a-z]+ )*(?:R|P|F) be (?:[a-z]+ )?eaten by .*(?:A|V) /, 9],
     [/^ A R (?:yes or no|ok|okay|yes|y n) (?:\? )?$/, 7.4],

@@ -65,7 +65,7 @@ export const cost: IntentReader = {
   ],
   slots: (lexed) => ({
     ...compare(lexed),
-    ...(find(lexed, / N (?:[a-z]+ )?(?:R|P) /) ? quantity(lexed) : {}),
+    ...(find(lexed, / N (?:[a-z]+ )?(?:R|P) | (?:R|P) for N /) ? quantity(lexed) : {}),
     ...recipe(lexed),
     ...(lexed.syms.has('R') ? {} : ingredient(lexed)),
     ...price(lexed),

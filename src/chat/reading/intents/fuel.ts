@@ -152,6 +152,7 @@ export const fuel: IntentReader = {
       6.8,
     ],
     [/ M (?:during|before|after) /, 7.2],
+    [/ how (?:many|much) M Z (?:on|in|during|for) /, 8.4],
     [new RegExp(` during (?:[a-z]+ )?(?:Z )?${EVENT} .*(?:M|eat|drink|carbs|gels?) `), 8.4],
     [new RegExp(` Z (?:between|btwn) ${EVENT} `), 8.2],
     [new RegExp(` (?:P|snacks?) (?:before|after|during|for|post|pre) (?:[a-z]+ )?${EVENT} .*Q `), 8.4],

@@ -43,6 +43,10 @@ export const macros: IntentReader = {
     [/ M (?:and M )*(?:in|per|of|for|on) /, 6.2],
     [/ M \? /, 5],
     [/ compare /, 6.5],
+    [
+      / (?:whats|which|what|who) (?:[a-z]+ )*(?:higher|lower|more|less|most|least|highest|lowest) (?:in )?M .*(?:R|P) or (?:the )?(?:R|P) /,
+      8.6,
+    ],
     [/ (?:how much|how many) M (?:is |are )?in (?:a |an |one )?N (?:P|R) /, 8.6],
     [/ (?:R|P) (?:vs|versus|or) (?:the )?(?:R|P) (?:[a-z]+ )*M /, 7.5],
     // A recipe pasted behind the word: whatever its lines sound like, its figures are asked for.

@@ -39,6 +39,11 @@ export const measure: IntentReader = {
     [/ U (?:F|M) (?:in|to) U /, 7.6],
     [/ N [a-z]{3,} (?:of )?(?:F |M )?(?:in|to|into) U $/, 7],
     [/^ N [a-z]{3,} of F $/, 2],
+    [/^ (?:convert )?U (?:to|in|into|per|vs) (?:a |an |one )?U (?:\? )?$/, 7],
+    [
+      / how (?:many|much) U (?:would|will|does|do|is|are|makes?) (?:[a-z]+ )?Q (?:of )?(?:F |M )?(?:be|make|come to|weigh|equal)? ?/,
+      9.4,
+    ],
     [/^ Q $/, 2],
     [/ (?:what|whats) (?:[a-z]+ )?Q in U /, 8.5],
     [/ how big (?:[a-z]+ )*Q /, 6],
@@ -80,7 +85,13 @@ function unitPair(lexed: Lexed): Slots {
       output_unit: lexed.seen.findLast(({ sym }) => sym === 'U')?.unit,
     };
   const two = find(lexed, / U (?:in|per|is|to|make|makes) (?:a |an |one )?U /)?.at(-1);
-  return two && !lexed.syms.has('Q') && / (?:how many|how much) /.test(lexed.shape)
-    ? { amount: 1, amount_unit: two.unit }
-    : {};
+  const isAsked =
+    / (?:how many|how much) |^ (?:convert )?U (?:to|in|into|per) (?:a |an |one )?U (?:\? )?$/.test(
+      lexed.shape,
+    );
+  const turned = find(lexed, /^ (?:convert )?U (?:to|in|into) (?:a |one )?U /)?.find(
+    ({ sym }) => sym === 'U',
+  );
+  if (turned && !lexed.syms.has('Q')) return { amount: 1, amount_unit: turned.unit, output_unit: two?.unit };
+  return two && !lexed.syms.has('Q') && isAsked ? { amount: 1, amount_unit: two.unit } : {};
 }

@@ -46,6 +46,7 @@ export const recipes: IntentReader = {
     'steps',
     'method',
     'instructions',
+    'make',
     'how',
     'ideas',
     'idea',
@@ -55,6 +56,10 @@ export const recipes: IntentReader = {
   ],
   rules: [
     [/ recipes? /, 6],
+    [
+      / what (?:[a-z]+ )?(?:P|snacks?|things|stuff|dishes) (?:can|do|could) (?:you|we|u|i) (?:make|have|cook|do) /,
+      7.5,
+    ],
     [/ (?:show|see|pull up|open|find|view) (?:me |us )?(?:the |our |that )?(?:R|P) (?:card|sheet|page) /, 8],
     [/ (?:ideas?|something|what can (?:i|we) make) (?:[a-z]+ )*(?:with|using|from) (?:[a-z]+ )?F /, 7],
     [/ (?:list|show|all|what|which|see|view|any) (?:[a-z]+ )*recipes? /, 7.5],
@@ -108,7 +113,11 @@ export const help: IntentReader = {
     ],
     [/ what (?:can|do|else can) (?:you|u) (?:do|know|help) /, 8],
     [/ how (?:do|can|does) (?:i|we|you|this|it) (?:use|log|work|add|enter|record|start|ask|undo) /, 8],
-    [/ how (?:this|it) works? /, 8],
+    [/ how (?:does |do |can )?(?:this|it|you|u)(?: thing| bot| app| tool)? works? /, 8],
+    [
+      /^ how (?:do|can|would) (?:i|we|you) (?:scale|convert|log|record|enter|add|undo|ask|swap|check|plan|print|count|toss|trace|balance)(?: (?:a|an|my|the|something|things?|what))? (?:recipe|recipes|temperature|waste|batch|batches|game|games|reminder|label|entry|entries|it|delivery|macros|allergens|stock)? ?(?:\? )?$/,
+      9,
+    ],
     [/ (?:im|i am) new /, 6],
     [/ (?:commands|examples) /, 6.5],
     [/ who are you | what are you /, 7],

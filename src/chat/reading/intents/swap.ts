@@ -91,6 +91,16 @@ export const swap: IntentReader = {
     [/ can (?:i|we|you|u) use (?:[a-z]+ )?(?:F) /, 5.5],
     [/ (?:F|M) (?:is|are)? ?(?:what else|any ideas|use what) /, 6],
     [/ what else /, 4],
+    [
+      / (?:what|anything|something) (?:would|could|can|will) (?:work|go|do|i use|we use) (?:in|instead of) (?:its|their|the) place /,
+      9.2,
+    ],
+    [/^ F (?:to|into) F (?:ok|okay|fine|good|works?)? ?(?:\? )?$/, 7.2],
+    [
+      / (?:any|a) way to (?:do|make|get|have) (?:the |our |those )?(?:R|P) (?:[a-z]+ )*(?:for|without|so) /,
+      8.6,
+    ],
+    [/ F (?:can |could |would )?(?:replace|replaces|stand in for|sub for|work for|work instead of) /, 8.6],
     [/ (?:smth|something|sth|anything) else (?:than|instead of|but|for) (?:[a-z]+ )?(?:F|M|Y) /, 8.4],
     [/ F (?:not F|instead|and not F) (?:[a-z]+ )*(?:ok|okay|fine|good|work|works) (?:[a-z]+ )*(?:R|P) /, 8],
     [/ (?:R|P) without (?:F|A|V) (?:\? )?$/, 5.5],
@@ -140,11 +150,16 @@ function pair(lexed: Lexed): Slots {
     / (?:swap|replace|switch|trade|sub|substitute|change|swapping|replacing) (?:[a-z]+ ){0,2}(?:Q )?(?:of )?(?:F|M|Y|A) (?:out )?(?:(?:in|of|from) (?:the |our )?(?:R|P) )?(?:with|for|to|by|into) (?:[a-z]+ )?(?:Q )?(?:F|Y) /,
   );
   if (oldNew) return both(oldNew, 'oldNew');
+  const stands = find(
+    lexed,
+    / F (?:[a-z]+ )?(?:replace|replaces|stand in for|sub for|work for) (?:the )?(?:F|M|A|Y) /,
+  );
+  if (stands) return both(stands, 'newOld');
   const given = find(lexed, / (?:swap|replace|switch) (?:[a-z]+ )?(?:Q )?(?:of )?F (?:[a-z]+ )?F /);
   if (given && lexed.said.includes(' with ')) return both(given, 'oldNew');
   const fresh = find(lexed, / F instead (?:of (?:the )?(?:regular|usual|normal|fresh|plain|ours|it) )?/);
   if (fresh && all(lexed, 'F').length === 1) return { replacement: nameOf(fresh[0] as Atom) };
-  const changed = find(lexed, /^ F (?:to|into|for) F in (?:the )?(?:R|P) /);
+  const changed = find(lexed, /^ F (?:to|into) F (?:in (?:the )?(?:R|P) |ok |okay |fine |good |\? |$)/);
   if (changed) return both(changed, 'oldNew');
   const strange = strangeAfter(lexed);
   if (strange !== undefined) return { ingredient: strange };

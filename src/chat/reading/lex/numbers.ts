@@ -24,7 +24,11 @@ export function countAt(line: Line, i: number): Count | undefined {
 function oneCountAt(line: Line, i: number): Count | undefined {
   const token = line.tokens[i];
   if (!token) return undefined;
-  if (token.kind === 'number') return times(line, withPart(line, digitsAt(line, i)));
+  if (token.kind === 'number') {
+    const digits = digitsAt(line, i);
+    const parts = digits?.value === undefined ? undefined : partsAfter(line, digits.value, digits.next);
+    return parts ?? times(line, withPart(line, digits));
+  }
   if (token.kind === 'sign') return negativeAt(line, i);
   if (token.kind !== 'word') return undefined;
   if (NO_NUMBER.test(token.typed)) return { value: undefined, next: i + 1 };
@@ -90,11 +94,24 @@ function wordsAt(line: Line, i: number): Count | undefined {
   const whole = NUMBER_WORDS.get(word);
   if (whole === undefined) return partAt(line, i);
   if (whole === 1 && !countable(line, i + 1)) return undefined;
+  const parts = partsAfter(line, whole, i + 1);
+  if (parts) return parts;
   const unit = NUMBER_WORDS.get(wordAt(line, i + 1));
   if (whole >= 20 && unit !== undefined && unit > 0 && unit < 10) return { value: whole + unit, next: i + 2 };
   const hundreds = whole > 0 && whole < 10 && (unit ?? 0) >= 10 ? belowHundred(line, i + 1) : undefined;
   if (hundreds) return { value: whole * 100 + hundreds.value, next: hundreds.next };
   return { value: whole, next: i + 1 };
+}
+
+/** "two thirds of a cup", "three quarters": so many parts. */
+function partsAfter(line: Line, whole: number, i: number): Count | undefined {
+  const part = /^(?:thirds|quarters|fourths|eighths)$/.test(wordAt(line, i))
+    ? PARTS.get(wordAt(line, i))
+    : undefined;
+  if (part === undefined || !Number.isInteger(whole) || whole < 1 || whole > 7) return undefined;
+  const of = wordAt(line, i + 1) === 'of' ? i + 2 : i + 1;
+  const next = wordAt(line, of) === 'a' ? of + 1 : of;
+  return { value: whole * part, next: phraseAt(line, next)?.phrase.meaning.sym === 'U' ? next : i + 1 };
 }
 
 /** "two dozen and 3 cups": the second number counts something else. */

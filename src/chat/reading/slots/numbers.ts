@@ -96,7 +96,7 @@ export function factor(lexed: Lexed): Slots {
 }
 
 const CUT =
-  / (?:cut|cuts|cutting|slice|sliced|divide|divided|portion|portioned|split) (?:[a-zRPF]+ ){0,4}?(?:(?:in|into|to|at|as|by) )?N /;
+  / (?:cut|cuts|cutting|slice|slices|slicing|sliced|divide|divided|portion|portioned|split) (?:[a-zRPF]+ ){0,4}?(?:(?:in|into|to|at|as|by) )?N /;
 const PIECES = / N (?:P|pieces|slices) (?:instead|from|per|out|a|not) /;
 /** "fifty people not thirty": how many eat, not how many are cut. */
 const PEOPLE_NOT = / N P (?:and )?(?:not|instead of|rather than) N /;
@@ -106,7 +106,9 @@ const WAS = / (?:instead of|not|rather than|from|was|were) N /;
 export function pieces(lexed: Lexed): Slots {
   if (!lexed.syms.has('N') || lexed.seen.length < 3) return {};
   const cut =
-    lastIn(lexed, CUT, 'N') ?? find(lexed, / (?:into|at) N (?:P )?/)?.[1] ?? find(lexed, PIECES)?.[0];
+    lastIn(lexed, CUT, 'N') ??
+    find(lexed, /(?<! goes| go| went) (?:into|at) N (?:P )?/)?.[1] ??
+    find(lexed, PIECES)?.[0];
   if (!cut || find(lexed, PEOPLE_NOT)?.[1]?.unit === 'person') return {};
   const was = lastIn(lexed, WAS, 'N');
   return { pieces: numberOf(cut), ...(was && was !== cut ? { pieces_was: numberOf(was) } : {}) };

@@ -64,6 +64,9 @@ export const COMMON_WORDS: ReadonlySet<string> = new Set(
   sorry thank cheers awesome amazing perfect excellent terrible awful horrible
   anybody whoever whichever wherever however whether although unless until while
   write wrote written sing dance translate solve homework exam essay class classes
+  visit visits visited visiting visitor host hosts hosting hosted arrive arrives arriving arrived attend attending attended
+  join joins joined joining invite invited welcome leaving compete competing recruit recruits freshman freshmen sophomore
+  sophomores senior seniors junior juniors weekly monthly breakdown transfer transfers reception banquet picnic squad squads
   ride rides hike runs bike sprint sprints marathon triathlon conditioning halftime kickoff tipoff warmup cooldown`
     .split(/\s+/)
     .filter((word) => word !== ''),
