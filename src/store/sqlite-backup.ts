@@ -24,6 +24,9 @@ export async function backUpSqlite(handle: BetterSqlite.Database, file: string):
   } catch (error) {
     rmSync(part, { force: true });
     throw told(error, file);
+  } finally {
+    // Reading a copy in WAL mode makes these; without the copy they belong to nothing.
+    for (const beside of ['-wal', '-shm']) rmSync(`${part}${beside}`, { force: true });
   }
 }
 

@@ -310,6 +310,27 @@ describe('calendars', () => {
   });
 });
 
+describe('the days of a question', () => {
+  test.each([
+    ['schedule next month', 'Tue Dec 1 to Thu Dec 31', 1],
+    ['schedule december', 'Tue Dec 1 to Thu Dec 31', 1],
+    ['games in dec', 'Tue Dec 1 to Thu Dec 31', 1],
+    ['schedule this month', 'Tue Nov 24 to Mon Nov 30', 0],
+    ['schedule november', 'Tue Nov 24 to Mon Nov 30', 0],
+    ['games in march', 'Mon Mar 1 to Wed Mar 31', 0],
+    ['schedule dec and jan', 'Tue Dec 1 to Sun Jan 31', 1],
+    ['schedule next 2 weeks', 'Tue Nov 24 to Mon Dec 7', 1],
+    ['schedule week of dec 3', 'Mon Nov 30 to Sun Dec 6', 1],
+    ['schedule last week', 'Mon Nov 16 to Sun Nov 22', 0],
+  ])('%s', async (text, days, games) => {
+    const { answer } = await room();
+    await answer('game 12/5 2pm vs Riverton');
+    const { title, data } = await answer(text);
+    expect(title).toContain(days);
+    expect(data.games).toHaveLength(games);
+  });
+});
+
 describe('the schedule', () => {
   test('shows games, preps, packing and checks to the kitchen, games alone to athletes', async () => {
     const { answer, read } = await room();

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createChat, type Reply } from '../../src/chat/chat.ts';
+import { plainText } from '../../src/chat/plain-text.ts';
 import { conflictsWith } from '../../src/nutrition/conflict.ts';
 import { openKitchen } from '../../src/open-kitchen.ts';
 
@@ -35,6 +36,21 @@ describe('recipes', () => {
     }
     expect(answer?.audience).toBe('asker');
     expect(answer?.cautions.join()).toContain('Cross-contact');
+  });
+
+  test('a card without a version says nothing of one', async () => {
+    const oat = recipes.get('oat-bars');
+    if (!oat) throw new Error('no oat bars');
+    const undated = new Map([...recipes, ['oat-bars', { ...oat, version: '' }]]);
+    const here = { ...kitchen, book: { ...kitchen.book, recipes: undated } };
+    const asker = { role: 'staff', who: 'staff', workspace: 'local' } as const;
+    const read = async (text: string): Promise<string> => {
+      const request = { text, asker, conversation: 'c', isPrivate: true, nowMs: kitchen.clock.nowMs() };
+      const { answer } = await createChat(here, () => 'id').ask(request);
+      return answer ? plainText(answer, 200) : '';
+    };
+    expect(await read('recipe for oat bars')).toMatch(/^Oat bars: makes(?!.*Version of)/s);
+    expect(await read('macros oat bars')).toMatch(/12 bars from one 8 x 8 in pan\. /);
   });
 
   test('shows one as a card with its control points', async () => {

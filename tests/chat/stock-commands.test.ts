@@ -165,6 +165,17 @@ describe('moves', () => {
     );
   });
 
+  test('a tailgate is a place, not a recipe; what was out before is told with its time', async () => {
+    await answer('made 40 oat bars', { when: '2026-10-27 08:00' });
+    expect(await title('took 12 to the tailgate 93F', { when: '2026-10-27 14:00' })).toBe(
+      '12 oat bars out since 2:00 pm: serve or throw out by 3:00 pm. B1.',
+    );
+    const { cautions } = await answer('took 12 to the tailgate 93F', { when: '2026-10-27 14:30' });
+    expect(cautions[0]).toBe(
+      '12 oat bars of B1 were out already, since 2:00 pm. If these are the ones that go along, say "undo" and serve or throw them out by 3:00 pm.',
+    );
+  });
+
   test('out of the fridge start the four hours; a tailgate in the heat one', async () => {
     await answer('made 30 oat bars', { when: '2026-10-27 08:00' });
     expect(await title('took out 12 oat bars at 14:00', { when: '2026-10-27 14:30' })).toBe(

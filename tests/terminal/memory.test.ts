@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
@@ -41,6 +41,7 @@ onSqlite("the kitchen's memory at the terminal", () => {
     await program(['--now', '2026-10-27T09:00', 'made 40 oat bars']);
     const copied = await program(['backup', 'copy.db']);
     expect(copied.stdout).toContain('Copied to copy.db');
+    expect(readdirSync(cwd).sort()).toEqual(['copy.db', 'data']);
     const stock = await program(['--db', 'copy.db', '--now', '2026-10-27T14:00', 'stock']);
     expect(stock.stdout).toContain('40 can be served');
     const again = await program(['backup', 'copy.db']);

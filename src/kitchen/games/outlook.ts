@@ -6,8 +6,8 @@ import { type PrepPlan, prepPlans } from './prep-plan.ts';
 
 /** How far games are looked at: a season. */
 const DAYS_AHEAD = 400;
-/** A game of yesterday may still be on in another zone, and people ask what changed. */
-const DAYS_BACK = 30;
+/** People ask what was on last month, and what changed. */
+const DAYS_BACK = 62;
 
 /** What games see of the kitchen at one instant. */
 export interface GamesDesk {
@@ -24,7 +24,7 @@ export interface Outlook {
   readonly plans: readonly PrepPlan[];
 }
 
-/** Reads the games from a month back to a season ahead, and plans what to make for those to come. */
+/** Reads the games from two months back to a season ahead, and plans what to make for those to come. */
 export async function outlook({ games: gameBook, ledger, book, nowMs }: GamesDesk): Promise<Outlook> {
   const today = dateOf(nowMs, book.settings.timeZone);
   const games = await gameBook.between(addDays(today, -DAYS_BACK), addDays(today, DAYS_AHEAD));

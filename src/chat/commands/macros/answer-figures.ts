@@ -126,7 +126,7 @@ function cutLine({ recipe, pieces, pieceUnit, handlingLoss, moistureLoss }: Subj
     moistureLoss > 0 ? ` ${percent(moistureLoss)} of the weight leaves as water; nutrients stay.` : '';
   const from = recipe.pan ? `one ${recipe.pan.name}` : 'one batch';
   return [
-    `${pieces} ${piecesWord(pieceUnit, pieces)} from ${from}, recipe of ${recipe.version}.${lost}${dried}`,
+    `${pieces} ${piecesWord(pieceUnit, pieces)} from ${from}${recipe.version === '' ? '' : `, recipe of ${recipe.version}`}.${lost}${dried}`,
   ];
 }
 

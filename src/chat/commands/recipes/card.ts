@@ -67,7 +67,7 @@ function holding(recipe: Recipe): string[] {
   const items = [`Storage: ${recipe.storage}, at most ${recipe.shelfLifeDays} days; the day made is day 1.`];
   if (pan) items.push(`Pan: ${pan.name}${cut ? `, cut ${cut.rows} by ${cut.columns}` : ''}.`);
   if (set) items.push(`Set: at least ${minutes(set.leastMin)}, better ${minutes(set.betterMin)}.`);
-  items.push(`Version of ${recipe.version}.`);
+  if (recipe.version !== '') items.push(`Version of ${recipe.version}.`);
   return items;
 }
 

@@ -1,5 +1,12 @@
-import type { Batch } from '../../../kitchen/stock/ledger.ts';
-import { HOT_DAY_F, type Moved, type MovingItem, recordMoved } from '../../../kitchen/stock/record-moved.ts';
+import type { Batch, Holding } from '../../../kitchen/stock/ledger.ts';
+import {
+  CONSUMER_HOT_MS,
+  CONSUMER_MS,
+  HOT_DAY_F,
+  type Moved,
+  type MovingItem,
+  recordMoved,
+} from '../../../kitchen/stock/record-moved.ts';
 import type { TakingItem } from '../../../kitchen/stock/record-taken.ts';
 import { standingOf } from '../../../kitchen/stock/usable.ts';
 import type { Answer } from '../../answer.ts';
@@ -19,7 +26,8 @@ export async function takeOut(asked: Asked): Promise<Answered> {
   if (item === undefined) return askWhichStock(asked, 'served', await desk.ledger.holdings());
   const air = asked.slots.air_temp_f;
   const atMs = whenDone(asked, asked.slots.when);
-  const cold = (await desk.ledger.holdings()).filter(
+  const held = await desk.ledger.holdings();
+  const cold = held.filter(
     (holding) =>
       holding.state === 'fridge' && standingOf(holding, atMs, desk.book.settings.timeZone) === 'usable',
   );
@@ -41,10 +49,33 @@ export async function takeOut(asked: Asked): Promise<Answered> {
       : {}),
   });
   const recipeIds = moved.to.map(({ batch }) => batch.recipeId);
-  return { answer: outAnswer(asked, moved, atMs), conversation: settled(asked, 'served', recipeIds) };
+  return {
+    answer: outAnswer(asked, moved, atMs, outBefore(held, moved)),
+    conversation: settled(asked, 'served', recipeIds),
+  };
 }
 
-function outAnswer(asked: Asked, moved: Moved, atMs: number): Answer {
+/** Pieces of the same kind that were out already: they may be the ones that go along. */
+const outBefore = (held: readonly Holding[], { to }: Moved): Holding[] =>
+  held.filter(
+    ({ state, discardAtMs, batch }) =>
+      state === 'out' &&
+      discardAtMs !== undefined &&
+      to.some((moved) => moved.batch.recipeId === batch.recipeId),
+  );
+
+/** What goes to a tailgate may be what was taken out just before; its shorter time then counts from there. */
+function alreadyOut(asked: Asked, before: readonly Holding[]): string[] {
+  const { home, air_temp_f: air } = asked.slots;
+  if (home !== true && !isHot(air)) return [];
+  const forMs = isHot(air) ? CONSUMER_HOT_MS : CONSUMER_MS;
+  return before.map(
+    ({ batch, pieces, sinceMs }) =>
+      `${piecesOf(pieces, batch)} of ${batch.code} were out already, since ${clockText(asked, sinceMs)}. If these are the ones that go along, say "undo" and serve or throw them out by ${clockText(asked, sinceMs + forMs)}.`,
+  );
+}
+
+function outAnswer(asked: Asked, moved: Moved, atMs: number, before: readonly Holding[]): Answer {
   const until = earliest(moved.to.flatMap(({ discardAtMs }) => discardAtMs ?? []));
   const codes = moved.to.map(({ batch }) => batch.code).join(', ');
   return {
@@ -57,7 +88,7 @@ function outAnswer(asked: Asked, moved: Moved, atMs: number): Answer {
         text,
       }),
     ),
-    cautions: until === undefined ? [] : [LOCAL_CODE],
+    cautions: until === undefined ? [] : [...alreadyOut(asked, before), LOCAL_CODE],
     next: ['undo', 'stock'].map((says) => ({ label: says, says })),
     audience: 'channel',
     data: {

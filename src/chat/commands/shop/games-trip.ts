@@ -33,7 +33,7 @@ function spanAsked(asked: Asked): Span {
   const { when, opponent, sport } = asked.slots;
   const isAnyTime = when === undefined && (opponent !== undefined || sport !== undefined);
   return isAnyTime
-    ? { ...spanOf({ ...asked, slots: { when: 'month' } }), name: 'the next month' }
+    ? { ...spanOf({ ...asked, slots: { when: '31 days' } }), name: 'the next month' }
     : spanOf(asked);
 }
 

@@ -1,9 +1,9 @@
 import type { Slots } from '../../slots.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
+import { daysAsked } from '../slots/days-asked.ts';
 import { first } from '../slots/find.ts';
 import { knownRecipe, sport } from '../slots/names.ts';
-import { when } from '../slots/when.ts';
 import { against, fed, gameTimes, side } from './game-details.ts';
 
 const EVENT =
@@ -122,7 +122,7 @@ export const schedule: IntentReader = {
   slots: (lexed) => ({
     ...ask(lexed),
     ...named(lexed),
-    ...when(lexed),
+    ...daysAsked(lexed),
     ...sport(lexed),
     ...against(lexed),
     ...(/ (?:export|download|ics|ical|subscribe) /.test(lexed.shape) ? { output: 'ics' } : {}),
@@ -203,7 +203,7 @@ export const game: IntentReader = {
   },
 };
 
-function ask({ shape }: Lexed): Slots {
+function ask({ shape, said }: Lexed): Slots {
   if (
     / (?:home or away|away or home) | (?:is|are) (?!.*how many).*(?:home|away) | where (?:do|are) (?:[a-z]+ )*play/.test(
       shape,
@@ -236,6 +236,8 @@ function ask({ shape }: Lexed): Slots {
     )
   )
     return { ask: 'start_time' };
+  if (/ next (?:N|Z|[a-z]+) ?(?:days|weeks|Z)? $/.test(shape) && / next [a-z0-9]+ (?:day|week)s /.test(said))
+    return {};
   if (/ (?:next|when|who|whos) /.test(shape)) return { ask: 'next' };
   return {};
 }

@@ -34,7 +34,7 @@ export const COMMON_WORDS: ReadonlySet<string> = new Set(
   sent serious serve served serves serving set setting several shake shape share she sheet shelf shift short should shouldnt show showed shows shut sick
   side sign similar simple since single sit site sits sitting size skip slab slice small smaller smell smells snack snacks so soft some somebody somehow someone
   something sometimes somewhere soon sorry sort sound speak spend spot staff stand standing start started starts stay stick sticky still
-  stop stopped store stored storing straight strange stuff such suggest supply supposed sure switch table take taken takes taking talk
+  stop stopped store stored storing straight strange stuff such suggest supply supposed sure switch tailgate tailgating table take taken takes taking talk
   tall taste tastes team teams tell temp test than thank thanks that thats the their them then there theres these they theyre thick thin thing things think
   this those though thought through throw thrown thumb tight time times tiny tired to together told tomorrow tonight too took top toss tossed
   total touch towards track train training trash travel tray trays tried trip trouble true truth try trying turn turned turning two type typed under
