@@ -102,7 +102,10 @@ describe('a batch at the bench', () => {
       kitchenOf(nutty),
     )({ quantity: 40, recipe: 'nut_bar', avoid: ['peanut'] });
     expect(answer.audience).toBe('asker');
-    expect(answer.sections[0]).toMatchObject({ text: expect.stringMatching(/^NOT free of peanut/) });
+    expect(answer.sections[0]).toMatchObject({
+      text: expect.stringMatching(/card as it is, NOT peanut-free/),
+    });
+    expect(answer.title).toMatch(/^NOT peanut-free, as on the card/);
   });
 
   test.each([0, -3, 1e9, 'NaN', '1/0', '1e9', '-3'])(

@@ -82,9 +82,20 @@ export function followUp(
   chosen: Chosen | undefined,
 ): Reading | undefined {
   if (!conversation.last && !conversation.question) return undefined;
+  const exact = exactAnswer(lexed, conversation);
+  if (exact) return exact;
   if (lexed.seen.length > LONGEST_FOLLOW_UP) return undefined;
   return answerToQuestion(lexed, conversation, chosen) ?? fragment(lexed, conversation, chosen);
 }
+
+/** An option typed as it was offered answers, whatever else the words could mean. */
+function exactAnswer({ text }: Lexed, { question }: ConversationState): Reading | undefined {
+  const option = question?.options.find((each) => plainWords(each) === plainWords(text));
+  if (!question || option === undefined) return undefined;
+  return { intent: question.reading.intent, slots: { [question.slot]: option } };
+}
+
+const plainWords = (text: string): string => (text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).join(' ');
 
 /** The intents each fitting fragment may change, for any request with this shape. */
 const fragmentsFitting = byShape(({ shape }) =>

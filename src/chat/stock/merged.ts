@@ -18,7 +18,9 @@ export function withQuestion(asked: Asked): Asked {
   if (answer === undefined) return asked;
   const said = Object.keys(asked.slots).filter((name) => asked.slots[name] !== undefined);
   const isMore = said.some((name) => name !== question.slot && !BESIDE.has(name));
-  if (isMore && !PICKED.has(question.slot)) return asked;
+  // A whole entry is never an answer: "made 24 oat bars with soy butter instead of peanut butter" is another batch.
+  const isEntry = asked.slots.quantity !== undefined && asked.slots.recipe !== undefined;
+  if (isMore && (isEntry || !PICKED.has(question.slot))) return asked;
   return { ...asked, slots: { ...question.reading.slots, [question.slot]: answer } };
 }
 

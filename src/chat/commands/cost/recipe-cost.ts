@@ -3,24 +3,42 @@ import { Problem } from '../../../nutrition/problem.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import { MOST_PIECES } from '../../../nutrition/scale/target.ts';
 import type { Answer } from '../../answer.ts';
+import { cardMeant, saidFirst } from '../../card-meant.ts';
 import type { Answered, Asked } from '../../command.ts';
+import { foodCalled } from '../../find-food.ts';
 import { atLeast, dollars, namesOf, unpricedLine } from '../../money.ts';
+import { needsOf } from '../../need-words.ts';
 import { pantryWords } from '../../pantry/amount.ts';
 import { slotNumber } from '../../slot-number.ts';
 import { counted, piecesOf } from '../../stock/words.ts';
 
 /** "40 oat bars cost $14.12, 35 cents each": a batch by its ingredients, dearest first. */
 export function recipeCostAnswer(asked: Asked, recipe: Recipe): Answered {
+  const { book } = asked.kitchen;
   const pieces = piecesMeant(asked, recipe);
-  const cost = recipeCost(recipe, asked.kitchen.book.foods, pieces);
+  const needs = needsOf(asked.slots.avoid);
+  const meant = cardMeant(book, recipe, needs);
+  const cost = recipeCost(meant.card, book.foods, pieces);
+  const answer = answerOf(asked, recipe, pieces, cost);
   return {
-    answer: answerOf(asked, recipe, pieces, cost),
+    answer: saidFirst(answer, needs, [...asNote(meant.note), ...notOnCard(asked, recipe)], meant.offer),
     conversation: {
       ...asked.conversation,
       recipeId: recipe.id,
       last: { intent: 'cost', slots: { ...asked.slots, recipe: recipe.id } },
     },
   };
+}
+
+const asNote = (note: string | undefined): string[] => (note === undefined ? [] : [note]);
+
+/** A food that was said to be in it and is not on the card: the price is the card's, and that is said. */
+function notOnCard({ slots, kitchen: { book } }: Asked, recipe: Recipe): string[] {
+  if (slots.made_with === undefined) return [];
+  const food = foodCalled(book, String(slots.made_with));
+  if (food && recipe.lines.some((line) => line.foodId === food.id)) return [];
+  const name = food?.name ?? String(slots.made_with);
+  return [`Priced as on the card: ${name} is not on it, so it is NOT in this price.`];
 }
 
 /** Pieces asked about: a count, batches, people by the kitchen's share, else one yield of the card. */

@@ -2,9 +2,11 @@ import { NUTRIENTS, type NutrientKey } from '../../../nutrition/nutrients.ts';
 import { Problem } from '../../../nutrition/problem.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import type { Answer } from '../../answer.ts';
+import { cardMeant, saidFirst } from '../../card-meant.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
 import { foodCalled } from '../../find-food.ts';
 import { findersOf } from '../../finders.ts';
+import { needsOf } from '../../need-words.ts';
 import { ownProduct } from '../../own-product.ts';
 import { energyNotShown, seesEnergy, shownTo, whereEnergyIs } from '../../quiet-numbers.ts';
 import type { Slots } from '../../slots.ts';
@@ -15,7 +17,7 @@ import { compareAnswer, type Side } from './compare-answer.ts';
 import { nutrientOf } from './figure-words.ts';
 import { macrosHead } from './head.ts';
 import { labelAnswer } from './label-answer.ts';
-import { resolveName, resolveSubject } from './resolve-subject.ts';
+import { recipeSubject, resolveName, resolveSubject } from './resolve-subject.ts';
 import { withSeveralFoods } from './several-foods.ts';
 import { itemLine, slotList, slotNumber, slotTargets, slotText } from './slot-values.ts';
 import type { Subject } from './subject.ts';
@@ -52,9 +54,15 @@ export const macros: Command = {
     const resolved = resolveSubject(slots, asked.kitchen.book);
     if (!resolved) return whichOne(slots, asked);
     if ('between' in resolved) return whichOf(resolved.between, slots, asked);
-    const { subject } = resolved;
+    const needs = needsOf(slots.avoid);
+    const whole = resolved.subject;
+    const meant = whole.recipe ? cardMeant(asked.kitchen.book, whole.recipe, needs) : undefined;
+    const subject =
+      meant?.offer && whole.recipe ? recipeSubject(meant.card, slots, asked.kitchen.book) : whole;
+    const told = (answer: Answer) =>
+      meant?.note === undefined ? answer : saidFirst(answer, needs, [meant.note], meant.offer);
     if (shown.length === 0) return answered(energyNotShown(request, settings, subject.title), slots, subject);
-    return answered(answerFor(subject, slots, asked, shown), slots, subject);
+    return answered(told(answerFor(subject, slots, asked, shown)), slots, subject);
   },
 };
 

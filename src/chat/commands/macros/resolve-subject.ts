@@ -62,7 +62,8 @@ function unknownRecipe(named: string, finders: Finders): Problem {
   return new Problem('unknown_recipe', `This kitchen has no recipe or food called "${named}".`, hint);
 }
 
-function recipeSubject(recipe: Recipe, slots: Slots, book: Book): Subject {
+/** A recipe as its card is, with the cut that was said. */
+export function recipeSubject(recipe: Recipe, slots: Slots, book: Book): Subject {
   const amounts = recipeAmounts(recipe, book.foods).map((amount, place): MeasuredAmount => {
     const line = recipe.lines[place];
     return {

@@ -8,6 +8,7 @@ import type { Asked } from '../../command.ts';
 import { findFood } from '../../find-food.ts';
 import { listed, needName, needsOf } from '../../need-words.ts';
 import type { Slots, SlotValue } from '../../slots.ts';
+import { offerText, standsFor } from '../swap/variant-text.ts';
 
 /** The recipe with the swaps that were made, and what was different in words. */
 export interface AsMade {
@@ -32,6 +33,8 @@ export const isQuestion = (found: AsMade | Question): found is Question => 'titl
 export async function asMade(asked: Asked, recipe: Recipe, mayAsk: boolean): Promise<AsMade | Question> {
   const { slots, kitchen } = asked;
   const needs = needsOf(slots.avoid);
+  const named = needs.length > 0 ? offerNamed(asked, recipe) : undefined;
+  if (named) return { recipe: named.recipe, variant: offerText(named) };
   const used = slots.ingredient === undefined ? undefined : await findFood(kitchen.book, slots.ingredient);
   const isOnCard = used !== undefined && recipe.lines.some((line) => line.foodId === used.id);
   if (used && !isOnCard) return swapped(asked, recipe, used);
@@ -55,6 +58,14 @@ export async function asMade(asked: Asked, recipe: Recipe, mayAsk: boolean): Pro
     `${recipe.title} are not ${free} by their card, and the swap was not named.`,
     `Log them alone and say it, like "made 40 ${recipe.title.toLowerCase()} with sunflower butter instead of peanut butter".`,
   );
+}
+
+/** "made 20 nut free oat bars, sunflower butter for peanut butter": the swap, in the words it was offered in. */
+function offerNamed(asked: Asked, recipe: Recipe): SwapOffer | undefined {
+  const text = asked.request.text.toLowerCase();
+  return findSwaps(questionOf(asked, recipe))
+    .offers.filter((offer) => text.includes(`, ${offerText(offer).toLowerCase()}`))
+    .sort((a, b) => offerText(b).length - offerText(a).length)[0];
 }
 
 const AS_WRITTEN = 'as on the card';
@@ -86,10 +97,6 @@ function afterSwap(asked: Asked, recipe: Recipe, question: SwapQuestion, mayAsk:
   };
 }
 
-/** All that a swap changes: "sunflower butter for peanut butter, pea protein for vanilla whey". */
-const offerText = ({ swaps }: SwapOffer): string =>
-  swaps.map(({ from, to }) => (to ? standsFor(to, from) : `no ${shortName(from)}`)).join(', ');
-
 function questionOf(asked: Asked, recipe: Recipe, without: readonly Food[] = []): SwapQuestion {
   const { foods, recipes, settings } = asked.kitchen.book;
   return { recipe, foods, recipes, needs: needsOf(asked.slots.avoid), without, list: settings.allergenList };
@@ -105,19 +112,11 @@ async function swapped(asked: Asked, recipe: Recipe, used: Food): Promise<AsMade
     return {
       title: `${used.name} is not on the card of the ${recipe.title.toLowerCase()}. Instead of what?`,
       slot: 'replaced',
-      options: lines.map((food) => food.id),
+      options: lines.map((food) => food.name),
       slots: { ingredient: used.id },
     };
   }
   return { recipe: withLine(asked, recipe, was, used), variant: standsFor(used, was) };
-}
-
-/** Full names where the short ones are alike: "peanut butter, crunchy for peanut butter, smooth". */
-function standsFor(used: Food, was: Food): string {
-  const isAlike = shortName(used) === shortName(was);
-  return isAlike
-    ? `${used.name.toLowerCase()} for ${was.name.toLowerCase()}`
-    : `${shortName(used)} for ${shortName(was)}`;
 }
 
 /** Only the line that was named changes; the amount is the engine's where it has one, else the same mass. */
@@ -146,14 +145,4 @@ function likeliest(asked: Asked, recipe: Recipe, used: Food, lines: readonly Foo
   }
   const sameGroup = lines.filter((food) => food.group === used.group);
   return sameGroup.length === 1 ? sameGroup[0] : undefined;
-}
-
-/**
- * A food's name without its small print.
- * @example shortName({ name: 'Sunflower butter, nut-free facility' }) // 'sunflower butter'
- */
-function shortName({ name }: Pick<Food, 'name'>): string {
-  const [head = name, ...rest] = name.split(', ');
-  const short = head.includes(' ') ? head : [...rest, head].join(' ');
-  return short.charAt(0).toLowerCase() + short.slice(1);
 }

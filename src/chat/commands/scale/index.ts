@@ -1,7 +1,10 @@
+import type { Need } from '../../../nutrition/allergens.ts';
 import type { Recipe } from '../../../nutrition/recipe.ts';
 import { scaleRecipe } from '../../../nutrition/scale/scale-recipe.ts';
 import type { Answer } from '../../answer.ts';
+import { type CardMeant, cardMeant, saidFirst } from '../../card-meant.ts';
 import type { Answered, Asked, Command } from '../../command.ts';
+import { freeWords, needsOf } from '../../need-words.ts';
 import { ALL_ROLES, KITCHEN_ROLES } from '../../roles.ts';
 import { slotText } from '../../slot-number.ts';
 import type { Slots } from '../../slots.ts';
@@ -78,11 +81,16 @@ const named = (said: unknown, recipe: Recipe) => (said === undefined ? {} : { re
 function scaled(asked: Asked, recipe: Recipe): Answered {
   const { slots, kitchen, conversation } = asked;
   const { book } = kitchen;
-  const wanted = targetOf(recipe, kitchen, slots);
+  const needs = needsOf(slots.avoid);
+  const meant = cardMeant(book, recipe, needs);
+  const wanted = targetOf(meant.card, kitchen, slots);
   if (!wanted) return askHowMany(asked, recipe);
   const batch = remembered(book, recipe, slots, () => {
-    const made = scaleRecipe(recipe, book.foods, wanted.target, wanted.options);
-    return { pieces: made.pieces, answer: batchAnswer(made, book, slots) };
+    const made = scaleRecipe(meant.card, book.foods, wanted.target, wanted.options);
+    return {
+      pieces: made.pieces,
+      answer: asSwapped(batchAnswer(made, book, slots), meant, needs, made.pieces),
+    };
   });
   const { question: _answered, ...kept } = conversation;
   return {
@@ -94,6 +102,19 @@ function scaled(asked: Asked, recipe: Recipe): Answered {
       last: { intent: 'scale', slots: { ...slots, recipe: recipe.id, made_pieces: batch.pieces } },
     },
   };
+}
+
+/** Which swap, or that there is none, before any figure; what logs it logs the batch with that swap. */
+function asSwapped(answer: Answer, meant: CardMeant, needs: readonly Need[], pieces: number): Answer {
+  const { offer, note, card } = meant;
+  if (note === undefined) return answer;
+  const told = saidFirst(answer, needs, [note], offer);
+  if (!offer) return told;
+  const next = [
+    { label: 'Other swaps', says: `${freeWords(needs)} version of ${card.title.toLowerCase()}` },
+    { label: 'Log this batch', says: meant.madeSays(pieces) },
+  ];
+  return { ...told, next };
 }
 
 /** Athletes and guests log nothing. */

@@ -24,7 +24,7 @@ const SIZE_SLOTS: ReadonlySet<string> = new Set([
 ]);
 
 /** Slots of one moment: they never carry over. */
-const MOMENT_SLOTS: ReadonlySet<string> = new Set(['problem', 'avoid', 'when', 'made_pieces']);
+const MOMENT_SLOTS: ReadonlySet<string> = new Set(['problem', 'when', 'made_pieces']);
 
 const SIZE_AND_MOMENT: ReadonlySet<string> = new Set([...SIZE_SLOTS, ...MOMENT_SLOTS]);
 
@@ -34,6 +34,9 @@ const SIZE_AND_MOMENT: ReadonlySet<string> = new Set([...SIZE_SLOTS, ...MOMENT_S
  */
 export function withConversation(said: Slots, conversation: ConversationState): Slots {
   const { last } = conversation;
+  // "For 40", after a nut-free version, is of that version; a recipe named anew is as on its card.
+  if (last?.intent === 'swap' && said.recipe === undefined && last.slots.avoid !== undefined)
+    return { avoid: last.slots.avoid, ...said };
   if (last?.intent !== 'scale' || (said.recipe !== undefined && said.recipe !== last.slots.recipe))
     return said;
   if (said.quantity === undefined && said.factor !== undefined && said.recipe === undefined) {
@@ -42,7 +45,9 @@ export function withConversation(said: Slots, conversation: ConversationState): 
   const newSize = ['quantity', 'factor', 'pan', 'limit_by', 'amount', 'parts'].some(
     (name) => said[name] !== undefined,
   );
-  return over(last.slots, newSize ? SIZE_AND_MOMENT : MOMENT_SLOTS, said);
+  const { avoid: _avoided, ...asOnCard } = last.slots;
+  const before = said.recipe === undefined ? last.slots : asOnCard;
+  return over(before, newSize ? SIZE_AND_MOMENT : MOMENT_SLOTS, said);
 }
 
 /** "double it" after 40 bars is 80 bars. */

@@ -2,7 +2,7 @@ import type { Slots } from '../../slots.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { all, find, first, lastIn } from '../slots/find.ts';
-import { dishes, ingredient, nameOf, recipe } from '../slots/names.ts';
+import { avoid, dishes, ingredient, nameOf, recipe } from '../slots/names.ts';
 import { numberOf, quantity } from '../slots/numbers.ts';
 import { when } from '../slots/when.ts';
 
@@ -65,9 +65,10 @@ export const cost: IntentReader = {
   ],
   slots: (lexed) => ({
     ...compare(lexed),
-    ...(find(lexed, / N (?:[a-z]+ )?(?:R|P) | (?:R|P) for N /) ? quantity(lexed) : {}),
+    ...(find(lexed, / N (?:[a-zA]+ ){0,3}(?:R|P) | (?:R|P) for N /) ? quantity(lexed) : {}),
     ...recipe(lexed),
-    ...(lexed.syms.has('R') ? {} : ingredient(lexed)),
+    ...(lexed.syms.has('R') && lexed.syms.has('A') ? avoid(lexed) : {}),
+    ...(lexed.syms.has('R') ? madeWith(lexed) : ingredient(lexed)),
     ...price(lexed),
     ...pack(lexed),
     ...per(lexed),
@@ -76,6 +77,12 @@ export const cost: IntentReader = {
     ...when(lexed),
   }),
 };
+
+/** "With almond butter": what is on no card is not priced in silence. */
+function madeWith(lexed: Lexed): Slots {
+  const food = find(lexed, / (?:with|using) (?:[a-z]+ )?F /)?.find(({ sym }) => sym === 'F');
+  return food ? { made_with: nameOf(food) } : {};
+}
 
 function compare(lexed: Lexed): Slots {
   const named = dishes(lexed);

@@ -3,7 +3,7 @@ import type { Atom } from '../atoms.ts';
 import type { IntentReader } from '../intent-reader.ts';
 import type { Lexed } from '../lexed.ts';
 import { all, find, first } from '../slots/find.ts';
-import { dishes, ingredient, nameOf, nutrients, recipe } from '../slots/names.ts';
+import { avoid, dishes, ingredient, nameOf, nutrients, recipe } from '../slots/names.ts';
 import { numberOf, pieces, quantity } from '../slots/numbers.ts';
 import { targets } from '../slots/targets.ts';
 
@@ -79,6 +79,9 @@ export const macros: IntentReader = {
       ...portion(lexed),
       ...counted(lexed),
       ...change(lexed),
+      ...(lexed.syms.has('R') && lexed.syms.has('A') && change(lexed).remove === undefined
+        ? avoid(lexed)
+        : {}),
       ...(goal.length > 0 ? { target: goal as unknown as SlotValue } : {}),
     };
   },
