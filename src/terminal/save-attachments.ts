@@ -4,6 +4,8 @@ import type { Answer, Attachment } from '../chat/answer.ts';
 
 /** Files that are of use only as files; a label is read on the screen. */
 const SAVED = new Set(['text/calendar', 'text/csv']);
+export const isSaved = ({ mediaType }: Attachment): boolean => SAVED.has(mediaType);
+
 const MOST_TRIES = 100;
 
 /**
@@ -13,7 +15,7 @@ const MOST_TRIES = 100;
 export async function saveAttachments(answer: Answer | undefined): Promise<string[]> {
   const saved: string[] = [];
   for (const file of answer?.attachments ?? []) {
-    if (SAVED.has(file.mediaType)) saved.push(await save(file));
+    if (isSaved(file)) saved.push(await save(file));
   }
   return saved;
 }

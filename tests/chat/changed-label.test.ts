@@ -132,3 +132,10 @@ test('a question about a label records nothing, and nobody but the kitchen recor
   expect(answer?.title).toMatch(/go by the package and show it to staff/);
   expect(await store.kitchen.ledgers('T1').labelNotes()).toEqual([]);
 });
+
+test('a label told with a package of unknown weight is recorded, and the weight is asked', async () => {
+  const { answer } = await say('received 2 bags of pretzels, label now says may contain peanut');
+  expect(answer?.title).toMatch(/^How much pretzels, .* came\?/);
+  expect((await say('made 20 seed trail mix')).error?.message).toContain('nobody has checked it');
+  expect((await say('2 lb')).answer?.title).toContain('2 lb (907 g) received');
+});

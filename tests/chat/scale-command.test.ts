@@ -53,6 +53,24 @@ describe('a batch at the bench', () => {
     });
   });
 
+  test('a slip told without its recipe asks which one, and the answer puts it right', async () => {
+    const second: Book = {
+      ...book,
+      recipes: new Map([
+        [TEST_BAR.id, TEST_BAR],
+        ['other_bar', { ...TEST_BAR, id: 'other_bar', title: 'other bar', aliases: [] }],
+      ]),
+    };
+    const foodId = TEST_BAR.lines[0]?.foodId;
+    const slip = { problem: 'overadded', ingredient: foodId, factor: 2 };
+    const ask = conversationWith(scale, kitchenOf(second));
+    const asked = await ask(slip);
+    expect(asked.title).toMatch(/^Which recipe is the .* for\?$/);
+    expect(asked.next.map(({ says }) => says)).toEqual([TEST_BAR.title, 'other bar']);
+    expect(wordsOf(asked)).toContain('Do not serve the mix yet.');
+    expect((await ask({ recipe: TEST_BAR.id })).data).toMatchObject({ problem: 'overadded', factor: 2 });
+  });
+
   test('half a piece is rounded up, and said so', async () => {
     const half = await bench()({ quantity: 40.5, recipe: 'test_bar' });
     expect(half.data).toMatchObject({ pieces: 41 });

@@ -378,7 +378,7 @@ describe('stock', () => {
 describe('temperatures', () => {
   test('a good reading is logged without a promise', async () => {
     const text = await shown('fridge a 38F');
-    expect(text).toContain('38 °F (3.5 °C) in Fridge A. At or below 41 °F (5 °C). Logged');
+    expect(text).toContain('38 °F (3.3 °C) in Fridge A. At or below 41 °F (5 °C). Logged');
     expect(text).not.toMatch(/\bsafe\b/i);
   });
 
@@ -386,7 +386,7 @@ describe('temperatures', () => {
     await answer('made 20 oat bars in fridge b', { when: '2026-10-27 08:00' });
     await answer('fridge b 39F', { when: '2026-10-27 08:30' });
     const text = await shown('fridge 2 43F', { when: '2026-10-27 14:00' });
-    expect(text).toMatch(/^43 °F \(6 °C\) in Fridge B, above 41 °F \(5 °C\): act now/);
+    expect(text).toMatch(/^43 °F \(6.1 °C\) in Fridge B, above 41 °F \(5 °C\): act now/);
     expect(text).toContain('second thermometer');
     expect(text).toContain('5 h 30 min ago');
     expect(text).toContain('20 oat bars: B1');
@@ -403,7 +403,7 @@ describe('temperatures', () => {
 
   test('asks which fridge, and logs the answer', async () => {
     expect(await title('fridge 44F')).toContain('Which one');
-    expect(await title('fridge b')).toContain('44 °F (6.5 °C) in Fridge B');
+    expect(await title('fridge b')).toContain('44 °F (6.7 °C) in Fridge B');
     expect(await title('temperature log')).toContain('1 readings');
   });
 

@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
@@ -35,6 +35,18 @@ onSqlite("the kitchen's memory at the terminal", () => {
     const { stdout, code } = await program(['ask', '--db', 'notes.txt'], 'stock\nmacros oat bars\n');
     expect(stdout).toMatch(/database cannot be opened[\s\S]*Oat bars/);
     expect(code).toBe(0);
+  });
+
+  test('a calendar asked for by a line is saved and said; as JSON it is said that it is not', async () => {
+    const lines = 'game 2026-12-05 2pm vs Riverton\nexport schedule\n';
+    const asJson = await program(['ask', '--json', '--now', '2026-11-25T09:00'], lines);
+    expect(JSON.parse(asJson.stdout.split('\n')[1] ?? '').answer.text).toContain(
+      'prep-schedule.ics is not saved by --json',
+    );
+    expect(readdirSync(cwd)).toEqual(['data']);
+    const plain = await program(['ask', '--now', '2026-11-25T09:00'], lines);
+    expect(plain.stdout).toContain('Saved in this folder: prep-schedule.ics');
+    expect(readFileSync(join(cwd, 'prep-schedule.ics'), 'utf8')).toContain('SUMMARY:Game: vs Riverton');
   });
 
   test('is copied by "backup FILE", and the copy can be started with', async () => {

@@ -13,6 +13,7 @@ export async function askHowMuch(
   foods: readonly Food[],
   rows: readonly Slots[],
   labels: readonly LabelNote[],
+  why?: string,
 ): Promise<Answered> {
   const [food] = foods;
   if (!food || rows.length > 1) {
@@ -37,7 +38,10 @@ export async function askHowMuch(
       title: `How much ${food.name.toLowerCase()} came? Not logged as received yet.`,
       sections: [
         ...noticeSections(asked, labels),
-        { kind: 'text', text: `Write the amount, like "${examples.at(-1)}".` },
+        {
+          kind: 'text',
+          text: `${why === undefined ? '' : `${why} `}Write the amount, like "${examples.at(-1)}".`,
+        },
       ],
       cautions: labels.length > 0 ? [NOTICE_CAUTION] : [READ_LABEL],
       next: [`received 2 lb ${food.name.toLowerCase()}`, ...(labels.length > 0 ? ['undo'] : [])].map(

@@ -28,7 +28,15 @@ export async function received(asked: Asked): Promise<Answered> {
   const foods = rows.map((row) => findFood(asked.kitchen.book, row.ingredient ?? ''));
   const labels = labelsSaid(asked, foods);
   if (rows.some((row) => row.amount === undefined)) return askHowMuch(asked, foods, rows, labels);
-  const came = rows.map((row, at) => cameOf(asked, row, foods[at] as Food, rows.length > 1));
+  let came: readonly Came[];
+  try {
+    came = rows.map((row, at) => cameOf(asked, row, foods[at] as Food, rows.length > 1));
+  } catch (error) {
+    // The label matters before the weight does: it is kept whether the weight can be told or not.
+    const isWeight = error instanceof Problem && error.code === 'no_portion';
+    if (!isWeight || labels.length === 0 || rows.length > 1) throw error;
+    return askHowMuch(asked, foods, rows, labels, error.message);
+  }
   const { again, deliveries } = await recordReceived(deskOf(asked), {
     ...doingOf(asked, whenDone(asked, asked.slots.when)),
     foods: came.map(({ food: _food, told: _told, ...row }) => row),

@@ -1,7 +1,7 @@
 import type { ComposingDesk } from '../../kitchen/reminders/composer.ts';
 import type { LoggedReading } from '../../kitchen/stock/ledger.ts';
-import { celsiusOf } from '../../kitchen/stock/temperature.ts';
 import { sayInstant } from '../../kitchen/time/zone.ts';
+import { degrees } from '../commands/temperature/degrees.ts';
 import { opens } from '../forms/opens.ts';
 import { listed } from '../need-words.ts';
 import { list, type Told, text } from './frame.ts';
@@ -38,7 +38,5 @@ export async function reading({ state, ledger }: ComposingDesk): Promise<Told | 
 
 function lastOf(reading: LoggedReading | undefined, zone: string): string {
   if (!reading) return 'no reading in the last week';
-  const celsius = Math.round(celsiusOf(reading.tempF) * 10) / 10;
-  const fahrenheit = Math.round(reading.tempF * 10) / 10;
-  return `last ${fahrenheit} °F (${celsius} °C), ${sayInstant(reading.atMs, zone)}`;
+  return `last ${degrees(reading.tempF)}, ${sayInstant(reading.atMs, zone)}`;
 }

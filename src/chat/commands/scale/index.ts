@@ -8,11 +8,13 @@ import { freeWords, needsOf } from '../../need-words.ts';
 import { ALL_ROLES, KITCHEN_ROLES } from '../../roles.ts';
 import { slotText } from '../../slot-number.ts';
 import type { Slots } from '../../slots.ts';
+import { withQuestion } from '../../stock/merged.ts';
 import { askWhichRecipe, recipeMeant } from '../../which-recipe.ts';
 import { batchAnswer } from './batch-answer.ts';
 import { pluralOf } from './batch-words.ts';
 import { factorAnswer } from './factor-answer.ts';
 import { limitAnswer } from './limit-answer.ts';
+import { foodInRecipe } from './line-meant.ts';
 import { withConversation } from './merge-slots.ts';
 import { partsAnswer } from './parts-answer.ts';
 import { remembered } from './remembered.ts';
@@ -35,7 +37,8 @@ export const scale: Command = {
       'doubled the salt by mistake',
     ],
   },
-  async answers(asked) {
+  async answers(said) {
+    const asked = said.conversation.question?.reading.slots.problem === undefined ? said : withQuestion(said);
     const { slots, conversation } = asked;
     const problem = slotText(slots, 'problem');
     if (problem !== undefined) return rescued(asked, problem);
@@ -123,11 +126,34 @@ function forAsker(answer: Answer, { request }: Asked): Answer {
   return { ...answer, next: answer.next.filter(({ says }) => !says.startsWith('made ')) };
 }
 
+/** What these need to be put right depends on the recipe's own amount of the food. */
+const COUNTED_PROBLEMS = new Set(['overadded', 'forgot']);
+
+function askRescued(asked: Asked, problem: string, food: string): Answered {
+  const { recipes, foods } = asked.kitchen.book;
+  const holding = [...recipes.values()].filter((recipe) => foodInRecipe(recipe, foods, food));
+  const title = `Which recipe is the ${foods.get(food)?.name.toLowerCase() ?? food} for?`;
+  const which = askWhichRecipe(asked, 'scale', title, holding.length > 0 ? holding : [...recipes.values()]);
+  const { answer } = which;
+  const wait = { kind: 'text', text: 'Do not serve the mix yet.' } as const;
+  return {
+    ...which,
+    answer: {
+      ...answer,
+      sections: [...answer.sections, wait],
+      data: { ...answer.data, problem, ingredient: food },
+    },
+  };
+}
+
 async function rescued(asked: Asked, problem: string): Promise<Answered> {
   const recipe = await recipeMeant(asked);
+  const food = slotText(asked.slots, 'ingredient');
+  if (!recipe && food !== undefined && COUNTED_PROBLEMS.has(problem)) return askRescued(asked, problem, food);
+  const { question: _answered, ...kept } = asked.conversation;
   return {
     answer: rescueAnswer(asked, problem, recipe),
-    ...(recipe ? { conversation: { ...asked.conversation, recipeId: recipe.id } } : {}),
+    ...(recipe ? { conversation: { ...kept, recipeId: recipe.id } } : {}),
   };
 }
 
