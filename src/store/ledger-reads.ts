@@ -1,5 +1,6 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
 import type { Batch, BatchFilter, Holding, LedgerView } from '../kitchen/stock/ledger.ts';
+import { withHolds } from './holds-reads.ts';
 import { inParts } from './in-parts.ts';
 import { batchOf, eventOf, holdingOf, openingOf, readingOf } from './ledger-rows.ts';
 import { pantryView } from './pantry-reads.ts';
@@ -206,12 +207,13 @@ async function holdings(db: Kysely<Schema>, workspace: string): Promise<readonly
     const batch = batches.get(row.batch_id);
     return batch ? [holdingOf(row, batch, row.pieces)] : [];
   });
-  return found.sort(
+  found.sort(
     (a, b) =>
       (a.useBy ?? '9999').localeCompare(b.useBy ?? '9999') ||
       a.batch.madeMs - b.batch.madeMs ||
       (a.id < b.id ? -1 : 1),
   );
+  return withHolds(db, workspace, found);
 }
 
 async function batchesById(

@@ -128,12 +128,14 @@ export function pantryView(db: Kysely<Schema>, workspace: string): PantryView {
         .select(sql<string>`t.state`.as('state'))
         .select(sql<string>`t.contains`.as('contains'))
         .select(sql<string>`t.advisory`.as('advisory'))
+        .select('e.id as event_id')
         .execute();
       return rows.map((row) => ({
         foodId: row.food_id,
         state: row.state as LabelState,
         contains: JSON.parse(row.contains) as ToldLabel['contains'],
         advisory: JSON.parse(row.advisory) as ToldLabel['advisory'],
+        eventId: row.event_id,
         who: row.who,
         atMs: row.at_ms,
       }));

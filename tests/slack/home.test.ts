@@ -79,6 +79,7 @@ describe('the home of the kitchen', () => {
     expect(words).toMatch(/Prep sheet: \d+ cherry oat bars/);
     expect(words).toMatch(/Throw out: 5 peanut/);
     expect(words).toMatch(/Last day today: 6 cherry/);
+    expect(words).toMatch(/Serve none: 40 oat bars[^\n]*held: Fridge A last read 44 °F/);
     expect(words).toMatch(/Riverton[^\n]*\nPrep[^\n]*\nPack /);
     expect(words).toMatch(/On the shelf[\s\S]*6 cherry[\s\S]*40 oat bars/);
     expect(words).toContain('Fridge A: 44 °F');

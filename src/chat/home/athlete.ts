@@ -62,7 +62,7 @@ function everything(asked: Asked, usable: readonly Holding[]): HomePart[] {
       const variant = batch.variant === undefined ? '' : `, ${batch.variant}`;
       const foods = batch.facts.ingredients.map(({ name }) => name.toLowerCase()).join('; ');
       return lines(
-        [...contentLines(batch), `In it: ${foods}`, untilText(asked, holding)],
+        [...contentLines(batch, holding), `In it: ${foods}`, untilText(asked, holding)],
         `${piecesOf(holding.pieces, batch)}${variant} (${batch.code})`,
       );
     }),

@@ -20,7 +20,7 @@ export async function kitchenHome(asked: Asked): Promise<readonly HomePart[]> {
   const { kitchen, request } = asked;
   const seen = await outlook(gamesDesk(asked));
   const view = stockView(seen.holdings, kitchen.book, request.nowMs);
-  const shelf = [...view.usable, ...view.setting];
+  const shelf = [...view.usable, ...view.held, ...view.setting];
   return [
     { kind: 'steps', steps: quickActions(asked) },
     ...(await toDo(asked, view)),

@@ -21,6 +21,7 @@ export async function toDo(asked: Asked, view: StockView): Promise<HomePart[]> {
   const low = belowPar(view);
   const items = [
     ...view.mustGo.map((holding) => `Throw out: ${holdingLine(asked, holding)}`),
+    ...view.held.map((holding) => `Serve none: ${holdingLine(asked, holding)}`),
     ...view.lastDayToday.map((holding) => `Last day today: ${holdingLine(asked, holding)}`),
     ...open.map(({ line }) => line),
     ...missed,

@@ -35,6 +35,8 @@ export function read(text: string, context: ReadingContext): Reading {
   if (medical !== undefined) return { intent: 'medical', slots: { topic: medical } };
   const overridden = withOverride(text, context);
   if (overridden !== undefined) return overridden;
+  const released = releaseSaid(text);
+  if (released !== undefined) return released;
   const roster = rosterSentence(lexed);
   if (roster !== undefined) return { intent: 'allergens', slots: roster };
   const undone = undoAsked(lexed, context.conversation);
@@ -64,6 +66,19 @@ function withOverride(text: string, context: ReadingContext): Reading | undefine
   const [, batch = '', reason = ''] = match;
   const { intent, slots } = read(batch, context);
   return intent === 'made' ? { intent, slots: { ...slots, override: reason } } : undefined;
+}
+
+/** "release B1, B2: probe read 39F": staff's decision about held batches; what follows is a reason to keep. */
+function releaseSaid(text: string): Reading | undefined {
+  const match =
+    /^\s*(?:please )?released? (?:batch(?:es)? )?(b\d+(?:(?:\s*,\s*|\s+and\s+|\s+)b\d+)*)\b(.*)$/is.exec(
+      text,
+    );
+  if (!match) return undefined;
+  const [, codes = '', rest = ''] = match;
+  const release = [...new Set(codes.toUpperCase().match(/B\d+/g) ?? [])].join(',');
+  const reason = rest.replace(/^[\s:,;.-]+/, '').trim();
+  return { intent: 'served', slots: { release, ...(reason === '' ? {} : { reason }) } };
 }
 
 /** The reading of a request whose intent is settled. */

@@ -1,4 +1,5 @@
 import type { Batch, Holding } from '../../kitchen/stock/ledger.ts';
+import { sayNews } from '../../kitchen/stock/say-holds.ts';
 import { sayDate } from '../../kitchen/time/zone.ts';
 import type { AllergenMark } from '../../nutrition/allergens.ts';
 import type { Attachment } from '../answer.ts';
@@ -29,14 +30,14 @@ export function batchLabel(asked: Asked, batch: Batch, holding: Holding | undefi
     `${batch.recipeTitle}${batch.variant === undefined ? '' : `, ${batch.variant}`}`,
     `Batch ${batch.code} · made ${sayDate(batch.madeDate)}`,
     useByLine(holding),
-    ...contentLines(batch),
+    ...contentLines(batch, holding),
     keepLine(keepCold, holding),
     asked.kitchen.book.settings.name,
   ];
 }
 
 /** What a batch contains, may contain, and what nobody knows: by its recipe and labels when it was made. */
-export function contentLines({ facts }: Batch): string[] {
+export function contentLines({ facts }: Batch, holding?: Holding): string[] {
   const { contains, advisory, notKnown, verdicts } = facts;
   const inIt = new Set(contains.map(({ allergen }) => allergen));
   const may = advisory.filter(({ allergen }) => !inIt.has(allergen));
@@ -46,6 +47,8 @@ export function contentLines({ facts }: Batch): string[] {
     ...(notKnown.length > 0
       ? [`Not known until a label is read: ${notKnown.map(allergenName).join(', ')}`]
       : []),
+    ...(holding?.labelNews ?? []).map((news) => `CHECK: ${sayNews(news)}`),
+    ...(holding?.holds ? ['HELD: serve none until staff decide'] : []),
     ...(verdicts.gluten === 'clear_by_label' ? [] : ['Not gluten-free by its labels']),
   ];
 }

@@ -1,5 +1,6 @@
 import type { Holding } from '../../kitchen/stock/ledger.ts';
 import { placeName } from '../../kitchen/stock/places.ts';
+import { sayHolds } from '../../kitchen/stock/say-holds.ts';
 import { standingOf } from '../../kitchen/stock/usable.ts';
 import { addDays, dateOf, sayDate, sayTime, wallTimeOf } from '../../kitchen/time/zone.ts';
 import type { Book } from '../../nutrition/book.ts';
@@ -50,6 +51,7 @@ export function untilText(asked: Asked, holding: Holding): string {
   if (standing === 'out_too_long') return 'out too long: throw out';
   if (standing === 'expired') return `past ${holding.useBy ? sayDate(holding.useBy) : 'its date'}: throw out`;
   if (holding.state === 'freezer') return frozenText(holding);
+  if (standing === 'held') return `held: ${sayHolds(asked.kitchen.book, [holding])}`;
   const thawed = holding.thawed ? ', thawed' : '';
   if (standing === 'setting' && holding.batch.setUntilMs !== undefined)
     return `sets until ${clockText(asked, holding.batch.setUntilMs)}${useByText(asked.kitchen.book, nowMs, holding, ', ')}`;
@@ -82,6 +84,7 @@ export const holdingData = (holding: Holding): Record<string, unknown> => ({
   ...(holding.useBy === undefined ? {} : { useBy: holding.useBy }),
   ...(holding.discardAtMs === undefined ? {} : { discardAtMs: holding.discardAtMs }),
   ...(holding.daysLeft === undefined ? {} : { daysLeft: holding.daysLeft }),
+  ...(holding.holds ? { held: [...new Set(holding.holds.map(({ kind }) => kind))] } : {}),
 });
 
 export const LOCAL_CODE = 'Your local health code decides; it may be stricter.';

@@ -42,6 +42,7 @@ export interface LabelNote {
 }
 
 export interface ToldLabel extends LabelNote {
+  readonly eventId: string;
   readonly who: string;
   readonly atMs: number;
 }

@@ -85,6 +85,7 @@ const WHY: Record<Exclude<Standing, 'usable'>, string> = {
   setting: 'still setting',
   expired: 'past its date: throw it out',
   frozen: 'in the freezer: thaw it first',
+  held: 'held, serve none of it',
   out_too_long: 'out of the fridge too long: throw it out',
 };
 

@@ -3,6 +3,7 @@ import type { Verdict } from '../../nutrition/conflict.ts';
 import type { ScheduleEntry, ScheduleView } from '../games/schedule-entry.ts';
 import type { PantryEntry, PantryView } from '../pantry/pantry.ts';
 import type { CalendarDate } from '../time/zone.ts';
+import type { Hold, LabelNews } from './holds.ts';
 
 export type EventKind =
   | 'made'
@@ -19,6 +20,7 @@ export type EventKind =
   | 'listed'
   | 'game'
   | 'calendar'
+  | 'released'
   | 'undone';
 
 /** Where pieces are, as the food code sees it: `out` is time as the only control. */
@@ -94,6 +96,10 @@ export interface Holding {
   readonly discardAtMs?: number;
   readonly thawed: boolean;
   readonly pieces: number;
+  /** What was told of its labels since it was made. */
+  readonly labelNews?: readonly LabelNews[];
+  /** Why it is not served for now; absent when nothing holds it. */
+  readonly holds?: readonly Hold[];
 }
 
 export interface Movement {
@@ -122,7 +128,9 @@ export interface Opening {
 }
 
 /** A holding on its way into the ledger; its balance comes from movements. */
-export type NewHolding = Omit<Holding, 'pieces' | 'batch'> & { readonly batchId: string };
+export type NewHolding = Omit<Holding, 'pieces' | 'batch' | 'labelNews' | 'holds'> & {
+  readonly batchId: string;
+};
 
 /** All that one event brings; recorded whole or not at all. */
 export interface Entry extends PantryEntry {

@@ -5,6 +5,7 @@ import { daysLeftAt, lastDayThawed } from './date-mark.ts';
 import { checkPieces, checkWhen, type Desk, type Doing, eventOf, recordedBefore } from './desk.ts';
 import type { Holding, HoldingState } from './ledger.ts';
 import { placeOf } from './places.ts';
+import { refuseHeld } from './say-holds.ts';
 import { standingOf } from './usable.ts';
 
 /** FDA Food Code 3-501.19(B): out of temperature control, serve or discard within 4 hours. Elapsed time. */
@@ -53,6 +54,7 @@ export async function recordMoved(desk: Desk, moving: Moving): Promise<Moved> {
       eventId: event.id,
       location: place?.id ?? 'out',
       batch: holding.batch,
+      ...(holding.holds ? { holds: holding.holds } : {}),
       pieces,
     }));
     await ledger.append({
@@ -77,6 +79,10 @@ function takenFor(
   const named = all.filter((holding) => matches(holding, which));
   const candidates = firstOut(named.filter((holding) => canMove(desk, holding, atMs, to)));
   if (candidates.length === 0) refuseReturn(named);
+  if (to === 'out') {
+    const held = named.filter((holding) => standingOf(holding, atMs, desk.book.settings.timeZone) === 'held');
+    refuseHeld(desk.book, named, candidates, pieces, held);
+  }
   return take(candidates, pieces, { verb: 'moved', what: sayWhich(which, desk.book) }, () =>
     sayInstead(all, which, desk.nowMs, desk.book),
   );
@@ -99,7 +105,8 @@ function less(all: readonly Holding[], taken: readonly Taken[]): readonly Holdin
 function canMove(desk: Desk, holding: Holding, atMs: number, to: string): boolean {
   const standing = standingOf(holding, atMs, desk.book.settings.timeZone);
   if (standing === 'expired' || standing === 'out_too_long') return false;
-  if (to === 'out' && (standing === 'setting' || standing === 'not_yet_made')) return false;
+  if (to === 'out' && (standing === 'held' || standing === 'setting' || standing === 'not_yet_made'))
+    return false;
   return holding.location !== to && (holding.state !== 'out' || !holding.batch.facts.keepCold);
 }
 

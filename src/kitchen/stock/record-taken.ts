@@ -2,7 +2,8 @@ import type { Book } from '../../nutrition/book.ts';
 import { firstOut, matches, sayInstead, sayWhich, type Taken, take, type Which } from './choose.ts';
 import { checkPieces, checkWhen, type Desk, type Doing, eventOf, recordedBefore } from './desk.ts';
 import type { Holding } from './ledger.ts';
-import { mustGo, standingOf } from './usable.ts';
+import { refuseHeld } from './say-holds.ts';
+import { mustGo, type Standing, standingOf } from './usable.ts';
 
 export interface TakingItem {
   readonly which: Which;
@@ -27,12 +28,22 @@ export interface TakenPieces {
 }
 
 type Order = (holdings: readonly Holding[]) => readonly Holding[];
+type Check = (there: readonly Holding[], candidates: readonly Holding[], pieces: number | 'all') => void;
 
-/** Records what was served: first expired first, never from a batch that is past its date, frozen or still setting. */
+/**
+ * Records what was served: first expired first, never from a batch that is past its date, frozen,
+ * held or still setting.
+ */
 export function recordServed(desk: Desk, taking: Taking): Promise<TakenPieces> {
   const { timeZone } = desk.book.settings;
-  return recordTaken(desk, 'served', taking, (all) =>
-    firstOut(all.filter((holding) => standingOf(holding, taking.atMs, timeZone) === 'usable')),
+  const as = (standing: Standing) => (holding: Holding) =>
+    standingOf(holding, taking.atMs, timeZone) === standing;
+  return recordTaken(
+    desk,
+    'served',
+    taking,
+    (all) => firstOut(all.filter(as('usable'))),
+    (there, usable, pieces) => refuseHeld(desk.book, there, usable, pieces, there.filter(as('held'))),
   );
 }
 
@@ -62,6 +73,7 @@ async function recordTaken(
   kind: 'served' | 'tossed',
   taking: Taking,
   order: Order,
+  check: Check = () => undefined,
 ): Promise<TakenPieces> {
   for (const { pieces } of taking.items) if (pieces !== 'all') checkPieces(pieces);
   const atMs = checkWhen(taking.atMs, desk.nowMs);
@@ -69,7 +81,9 @@ async function recordTaken(
     if (await recordedBefore(ledger, taking.requestKey)) return { items: [], again: true };
     let there = await ledger.holdings();
     const items = taking.items.map(({ which, pieces }) => {
-      const candidates = order(there.filter((holding) => matches(holding, which)));
+      const named = there.filter((holding) => matches(holding, which));
+      const candidates = order(named);
+      check(named, candidates, pieces);
       const taken = take(candidates, pieces, { verb: kind, what: sayWhich(which, desk.book) }, () =>
         sayInstead(there, which, desk.nowMs, desk.book),
       );

@@ -2,7 +2,7 @@ import { type CalendarDate, dateOf } from '../time/zone.ts';
 import type { Holding } from './ledger.ts';
 
 /** Why pieces may or may not be served now. */
-export type Standing = 'usable' | 'not_yet_made' | 'setting' | 'expired' | 'frozen' | 'out_too_long';
+export type Standing = 'usable' | 'not_yet_made' | 'setting' | 'expired' | 'frozen' | 'out_too_long' | 'held';
 
 /** How a holding stands at an instant, in the kitchen's zone. A past date wins over everything else. */
 export function standingOf(holding: Holding, nowMs: number, zone: string): Standing {
@@ -10,6 +10,7 @@ export function standingOf(holding: Holding, nowMs: number, zone: string): Stand
   if (holding.batch.madeMs > nowMs) return 'not_yet_made';
   if (holding.state === 'freezer') return 'frozen';
   if (holding.useBy !== undefined && dateOf(nowMs, zone) > holding.useBy) return 'expired';
+  if (holding.holds?.some(({ sinceMs }) => sinceMs <= nowMs)) return 'held';
   if (holding.batch.setUntilMs !== undefined && nowMs < holding.batch.setUntilMs) return 'setting';
   return 'usable';
 }

@@ -13,6 +13,8 @@ export interface RecipeStock {
   readonly setting: number;
   readonly frozen: number;
   readonly mustGo: number;
+  /** Not served until a reading, a check of the label or staff's decision. */
+  readonly held: number;
   /** What should be on the shelf, if the kitchen says; compared with what is in date: usable and setting. */
   readonly par?: number;
 }
@@ -24,6 +26,8 @@ export interface StockView {
   readonly frozen: readonly Holding[];
   /** Past its date or out too long. */
   readonly mustGo: readonly Holding[];
+  /** In date, and not served until a reading, a check of the label or staff's decision. */
+  readonly held: readonly Holding[];
   readonly lastDayToday: readonly Holding[];
   readonly lastDayTomorrow: readonly Holding[];
   /** Recipes in stock or with a par, those in stock first. */
@@ -42,8 +46,15 @@ export function stockView(holdings: readonly Holding[], book: Book, nowMs: numbe
   const usable = of('usable');
   const setting = of('setting', 'not_yet_made');
   const today = dateOf(nowMs, timeZone);
-  const groups = { usable, setting, frozen: of('frozen'), mustGo: of('expired', 'out_too_long') };
-  const lastOn = (day: string) => [...usable, ...setting].filter((holding) => holding.useBy === day);
+  const groups = {
+    usable,
+    setting,
+    frozen: of('frozen'),
+    mustGo: of('expired', 'out_too_long'),
+    held: of('held'),
+  };
+  const lastOn = (day: string) =>
+    [...usable, ...groups.held, ...setting].filter((holding) => holding.useBy === day);
   return {
     ...groups,
     lastDayToday: lastOn(today),
@@ -52,7 +63,7 @@ export function stockView(holdings: readonly Holding[], book: Book, nowMs: numbe
   };
 }
 
-type Groups = Pick<StockView, 'usable' | 'setting' | 'frozen' | 'mustGo'>;
+type Groups = Pick<StockView, 'usable' | 'setting' | 'frozen' | 'mustGo' | 'held'>;
 
 function recipeStocks(groups: Groups, holdings: readonly Holding[], book: Book): RecipeStock[] {
   const { par } = book.settings;
@@ -70,6 +81,7 @@ function recipeStocks(groups: Groups, holdings: readonly Holding[], book: Book):
       setting: of(groups.setting),
       frozen: of(groups.frozen),
       mustGo: of(groups.mustGo),
+      held: of(groups.held),
       ...(should === undefined ? {} : { par: should }),
     };
   });

@@ -1,15 +1,18 @@
 import { labelStandings } from '../../../kitchen/pantry/book-as-told.ts';
 import type { LabelNote, LabelState } from '../../../kitchen/pantry/pantry.ts';
 import { recordLabels } from '../../../kitchen/pantry/record-pantry.ts';
+import type { Holding } from '../../../kitchen/stock/ledger.ts';
+import { sayHowOn } from '../../../kitchen/stock/say-holds.ts';
 import type { Food } from '../../../nutrition/food.ts';
 import { Problem } from '../../../nutrition/problem.ts';
-import type { Answer } from '../../answer.ts';
+import type { Answer, Section } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
 import { listed, reactionCaution } from '../../need-words.ts';
 import { alike, readTogether } from '../../pantry/alike.ts';
 import { marksOf, marksText } from '../../pantry/label-marks.ts';
 import { KITCHEN_ROLES } from '../../roles.ts';
 import { deskOf, doingOf } from '../../stock/desk.ts';
+import { holdingLine } from '../../stock/words.ts';
 
 /** What a label says, as against a question whether somebody may eat it. */
 const NAMES = /\b(?:contains?|traces?|ha(?:s|ve)|lists?|says?|includes?|names?|warns?|there(?:'?s)?)\b/i;
@@ -40,7 +43,10 @@ export async function labelTold(asked: Asked, food: Food): Promise<Answer> {
   const { again } = await recordLabels(desk, { ...doingOf(asked, request.nowMs), labels });
   const standings = labelStandings(await desk.ledger.labelNotes());
   const standing = foods.map(({ id }) => standings.get(id)).find((known) => known !== undefined);
-  return answerOf(asked, foods, { state, again, told: standing ?? { contains: [], advisory: [] } });
+  const held = (await desk.ledger.holdings()).filter(({ holds }) =>
+    holds?.some((hold) => hold.kind === 'label' && foods.some(({ id }) => id === hold.news.foodId)),
+  );
+  return answerOf(asked, foods, { state, again, held, told: standing ?? { contains: [], advisory: [] } });
 }
 
 /** @throws Problem `needs_more` when a label that is as before is said to name something new. */
@@ -58,14 +64,29 @@ function marksSaid({ slots, request }: Asked): Pick<LabelNote, 'contains' | 'adv
   return slots.may_contain === true ? { contains, advisory: marks } : { contains: marks, advisory: [] };
 }
 
+/** Batches that were made before it was told: held, and how they go on. */
+function heldSections(asked: Asked, held: readonly Holding[]): Section[] {
+  if (held.length === 0) return [];
+  return [
+    {
+      kind: 'list',
+      heading: 'Made before: held, serve none',
+      items: held.map((holding) => holdingLine(asked, holding)),
+    },
+    { kind: 'text', text: sayHowOn(asked.kitchen.book, held) },
+  ];
+}
+
 interface Outcome {
   readonly state: LabelState;
   readonly again: boolean;
+  /** Batches made before that wait for staff. */
+  readonly held: readonly Holding[];
   readonly told: Pick<LabelNote, 'contains' | 'advisory'>;
 }
 
-function answerOf({ kitchen }: Asked, foods: readonly Food[], { state, again, told }: Outcome): Answer {
-  const { recipes, settings } = kitchen.book;
+function answerOf(asked: Asked, foods: readonly Food[], { state, again, held, told }: Outcome): Answer {
+  const { recipes, settings } = asked.kitchen.book;
   const ids = new Set(foods.map(({ id }) => id));
   const name = listed(foods.map((food) => food.name));
   const usedIn = [...recipes.values()].filter((r) => r.lines.some(({ foodId }) => ids.has(foodId)));
@@ -82,6 +103,7 @@ function answerOf({ kitchen }: Asked, foods: readonly Food[], { state, again, to
       usedIn.length > 0
         ? { kind: 'list', heading: 'Used in', items: usedIn.map(({ title }) => title) }
         : { kind: 'text', text: 'No recipe card uses it; a swap may.' },
+      ...heldSections(asked, held),
     ],
     cautions: [
       isOpen

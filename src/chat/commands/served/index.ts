@@ -9,6 +9,7 @@ import { assumedWhen, whenDone } from '../../stock/when.ts';
 import { askWhichStock } from '../../stock/which.ts';
 import { clockText } from '../../stock/words.ts';
 import { servedHead } from './head.ts';
+import { release } from './release.ts';
 import { takeOut } from './take-out.ts';
 import { undo } from './undo.ts';
 
@@ -17,6 +18,7 @@ export const served: Command = {
   ...servedHead,
   answers(asked) {
     const whole = withQuestion(asked);
+    if (whole.slots.release !== undefined) return release(whole);
     if (whole.slots.undo === true) return undo(whole);
     return whole.slots.out === true ? takeOut(whole) : logServed(whole);
   },

@@ -25,6 +25,7 @@ const WHAT: Record<EventKind, string> = {
   listed: 'change of the shopping list',
   game: 'change of a game',
   calendar: 'change of a calendar',
+  released: 'release of held food',
   undone: 'undo',
 };
 
@@ -62,10 +63,14 @@ const another = (asked: Asked, last: LedgerEvent): Problem =>
 
 /** What came back and what left again; a move is both, and shows as the place it is in now. */
 function changes(asked: Asked, { changed, pantry }: Undone): string[] {
-  const pieces = changed.map(({ holding, pieces }) =>
-    pieces > 0
-      ? `${piecesOf(pieces, holding.batch)} back in ${holding.batch.code}`
-      : `${piecesOf(-pieces, holding.batch)} out of ${holding.batch.code} again`,
+  const pieces = changed.flatMap(({ holding, pieces }) =>
+    pieces === 0
+      ? []
+      : [
+          pieces > 0
+            ? `${piecesOf(pieces, holding.batch)} back in ${holding.batch.code}`
+            : `${piecesOf(-pieces, holding.batch)} out of ${holding.batch.code} again`,
+        ],
   );
   const food = pantry.map(({ foodId, massG }) => {
     const name = asked.kitchen.book.foods.get(foodId)?.name ?? foodId;

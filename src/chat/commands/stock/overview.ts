@@ -1,9 +1,11 @@
 import { sayInstead, type Which } from '../../../kitchen/stock/choose.ts';
 import { placeName } from '../../../kitchen/stock/places.ts';
+import { sayHowOn } from '../../../kitchen/stock/say-holds.ts';
 import { belowPar, type RecipeStock, type StockView, sumOf } from '../../../kitchen/stock/view.ts';
 import type { Answer, Section } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
 import { opens } from '../../forms/opens.ts';
+import { KITCHEN_ROLES } from '../../roles.ts';
 import { counted, holdingData, holdingLine, piecesOf } from '../../stock/words.ts';
 
 /** A phone screen holds about this many lines of one list. */
@@ -44,7 +46,7 @@ export function someStock(asked: Asked, view: StockView, which: Which): Answer {
 /** What stands in one place, or in all of a kind. */
 export function place(asked: Asked, view: StockView, places: readonly string[]): Answer {
   const names = places.map((id) => placeName(asked.kitchen.book, id)).join(' and ');
-  const all = [...view.usable, ...view.setting, ...view.mustGo, ...view.frozen];
+  const all = [...view.usable, ...view.held, ...view.setting, ...view.mustGo, ...view.frozen];
   const title = `${counted(sumOf(all), 'piece')} in ${names}.${goText(view)}`;
   return answerOf(asked, view, title, [...group(asked, undefined, view.usable), ...others(asked, view)]);
 }
@@ -61,15 +63,28 @@ function titleOf(view: StockView): string {
 const inWords = ({ usable, title, pieceUnit }: RecipeStock): string =>
   piecesOf(usable, { recipeTitle: title, pieceUnit });
 
-function goText({ mustGo }: StockView): string {
-  if (mustGo.length === 0) return '';
-  const codes = [...new Set(mustGo.map(({ batch }) => batch.code))].join(', ');
-  return ` Throw out ${sumOf(mustGo)} now: ${codes}.`;
+function goText({ mustGo, held }: StockView): string {
+  const codes = (holdings: StockView['held']) =>
+    [...new Set(holdings.map(({ batch }) => batch.code))].join(', ');
+  const hold = held.length > 0 ? ` Held, serve none of ${sumOf(held)}: ${codes(held)}.` : '';
+  return mustGo.length > 0 ? `${hold} Throw out ${sumOf(mustGo)} now: ${codes(mustGo)}.` : hold;
+}
+
+/** What is held, why, and how it goes on. */
+function heldSections(asked: Asked, held: StockView['held']): Section[] {
+  if (held.length === 0) return [];
+  const { book } = asked.kitchen;
+  const isKitchen = KITCHEN_ROLES.includes(asked.request.asker.role);
+  return [
+    ...group(asked, 'Held, serve none', held),
+    ...(isKitchen ? [{ kind: 'text' as const, text: sayHowOn(book, held) }] : []),
+  ];
 }
 
 function others(asked: Asked, view: StockView): Section[] {
   return [
     ...group(asked, 'Throw out now', view.mustGo),
+    ...heldSections(asked, view.held),
     ...group(asked, 'Still setting', view.setting),
     ...group(asked, 'Frozen', view.frozen),
   ];
@@ -93,7 +108,7 @@ export const parText = ({ title, usable, setting, par }: RecipeStock): string =>
   `${title.toLowerCase()} ${usable + setting} of ${par ?? 0}`;
 
 export function answerOf(asked: Asked, view: StockView, title: string, sections: readonly Section[]): Answer {
-  const all = [...view.usable, ...view.setting, ...view.frozen, ...view.mustGo];
+  const all = [...view.usable, ...view.held, ...view.setting, ...view.frozen, ...view.mustGo];
   const isKitchen = asked.request.asker.role !== 'athlete';
   const steps = [
     ...(view.mustGo.length > 0 && isKitchen ? ['toss everything expired'] : []),
@@ -119,6 +134,7 @@ export function answerOf(asked: Asked, view: StockView, title: string, sections:
       setting: sumOf(view.setting),
       frozen: sumOf(view.frozen),
       mustGo: sumOf(view.mustGo),
+      held: sumOf(view.held),
       holdings: all.map(holdingData),
       recipes: view.recipes.map((recipe) => ({ ...recipe })),
     },

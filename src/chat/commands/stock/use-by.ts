@@ -20,7 +20,7 @@ export async function useBy(
   which: Which,
 ): Promise<Answer> {
   const view = stockView(holdings, asked.kitchen.book, asked.request.nowMs);
-  const [first, ...more] = [...view.mustGo, ...view.usable, ...view.setting, ...view.frozen];
+  const [first, ...more] = [...view.mustGo, ...view.usable, ...view.held, ...view.setting, ...view.frozen];
   if (!first) return noneLeft(asked, desk, which, view);
   const title = `${first.batch.code}, ${piecesOf(first.pieces, first.batch)}: ${untilText(asked, first)}.`;
   const answer = answerOf(

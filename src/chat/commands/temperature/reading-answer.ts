@@ -21,6 +21,7 @@ const TOO_LONG_MS = 4 * HOUR_MS;
 /** Each reading with its judgment; one that is too warm with what to do now. */
 export function readingsAnswer(asked: Asked, { judged, again }: ReadingsLogged, atMs: number): Answer {
   const warm = judged.filter(({ above }) => above);
+  const ended = again ? [] : judged.flatMap(heldForWarmth);
   const lines = judged.map(
     (each) =>
       `${degrees(each.tempF)} in ${nameOf(asked, each)}${each.above ? ', above 41 °F (5 °C): act now' : ''}`,
@@ -28,8 +29,8 @@ export function readingsAnswer(asked: Asked, { judged, again }: ReadingsLogged, 
   const note = warm.length > 0 ? '' : ` ${noteOf(judged) ?? 'At or below 41 °F (5 °C).'}`;
   return {
     title: `${lines.join('; ')}.${note} ${again ? 'Already logged.' : `Logged for ${clockText(asked, atMs)}.`}`,
-    sections: warm.flatMap((each) => warmSections(asked, each, atMs)),
-    cautions: warm.length > 0 ? [CANNOT_TELL] : [],
+    sections: [...warm.flatMap((each) => warmSections(asked, each, atMs)), ...endedSections(ended)],
+    cautions: warm.length > 0 || ended.length > 0 ? [CANNOT_TELL] : [],
     next: (warm.length > 0 ? ['temperature log', 'stock'] : ['temperature log']).map((says) => ({
       label: says,
       says,
@@ -48,6 +49,23 @@ export function readingsAnswer(asked: Asked, { judged, again }: ReadingsLogged, 
       })),
     },
   };
+}
+
+/** What was held for a warm reading and is cold again; nobody here knows how warm the food itself got. */
+const heldForWarmth = ({ above, place, holdings }: Judged): Judged['holdings'] =>
+  above || !('kind' in place) || place.kind !== 'fridge'
+    ? []
+    : holdings.filter(({ holds }) => holds?.some(({ kind }) => kind === 'warm'));
+
+function endedSections(ended: Judged['holdings']): Section[] {
+  if (ended.length === 0) return [];
+  const codes = [...new Set(ended.map(({ batch }) => batch.code))].join(', ');
+  return [
+    {
+      kind: 'text',
+      text: `${codes} were held for a warm reading; this one ends it in the stock. If nobody can say how long it was warm, throw it out.`,
+    },
+  ];
 }
 
 const nameOf = (asked: Asked, { place }: Judged): string => placeName(asked.kitchen.book, place.id);
@@ -84,7 +102,7 @@ function warmSections(asked: Asked, judged: Judged, atMs: number): Section[] {
       ? [
           {
             kind: 'list' as const,
-            heading: 'In it',
+            heading: 'In it: held, serve none',
             items: holdings.map((holding) => holdingLine(asked, holding)),
           },
         ]
