@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { createChat, type Reply } from '../../src/chat/chat.ts';
 import { plainText } from '../../src/chat/plain-text.ts';
 import { conflictsWith } from '../../src/nutrition/conflict.ts';
+import { rawFoods } from '../../src/nutrition/raw-foods.ts';
 import { openKitchen } from '../../src/open-kitchen.ts';
 
 const kitchen = await openKitchen({ nowMs: () => Date.parse('2026-10-30T19:00:00Z') });
@@ -36,6 +37,39 @@ describe('recipes', () => {
     }
     expect(answer?.audience).toBe('asker');
     expect(answer?.cautions.join()).toContain('Cross-contact');
+  });
+
+  test('what no step cooks is cautioned about: raw egg, flour and meat, where the card is shown and scaled', async () => {
+    const demo = [...recipes.values()].flatMap((recipe) => rawFoods(recipe, foods).map(({ id }) => id));
+    expect(demo).toEqual([]);
+    const oat = recipes.get('oat-bars');
+    const line = oat?.lines[0];
+    if (!oat || !line) throw new Error('no oat bars');
+    const having = (foodId: string, written: string, more: Partial<typeof oat> = {}) => ({
+      ...oat,
+      ...more,
+      lines: [...oat.lines, { ...line, foodId, written }],
+    });
+    const rawIn = (recipe: typeof oat): string[] => rawFoods(recipe, foods).map(({ id }) => id);
+    const baked = { steps: [...oat.steps, { text: 'Bake 20 minutes in the oven.' }] };
+    expect(rawIn(having('egg', '3 large eggs'))).toEqual(['egg']);
+    expect(rawIn(having('egg', '3 large eggs', { steps: [] }))).toEqual(['egg']);
+    expect(
+      rawIn(having('flour', '1 cup flour', { steps: [{ text: 'Do not bake. Add baking powder.' }] })),
+    ).toEqual(['flour']);
+    expect(rawIn(having('ground-beef', '1 lb ground beef'))).toEqual(['ground-beef']);
+    expect(rawIn(having('egg', '3 pasteurized eggs'))).toEqual([]);
+    expect(rawIn(having('egg', '3 large eggs', baked))).toEqual([]);
+    const here = {
+      ...kitchen,
+      book: { ...kitchen.book, recipes: new Map([...recipes, ['oat-bars', having('egg', '3 large eggs')]]) },
+    };
+    const asker = { role: 'staff', who: 'staff', workspace: 'local' } as const;
+    for (const text of ['recipe for oat bars', '40 oat bars']) {
+      const request = { text, asker, conversation: 'c', isPrivate: true, nowMs: kitchen.clock.nowMs() };
+      const { answer } = await createChat(here, () => 'id').ask(request);
+      expect(answer?.cautions[0]).toContain('No step of Oat bars cooks the raw egg, whole');
+    }
   });
 
   test('a card without a version says nothing of one', async () => {

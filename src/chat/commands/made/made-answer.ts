@@ -4,6 +4,7 @@ import { dateOf, sayDate } from '../../../kitchen/time/zone.ts';
 import type { Answer } from '../../answer.ts';
 import type { Asked } from '../../command.ts';
 import { listed, needName, needsOf } from '../../need-words.ts';
+import { rawCautions } from '../../raw-caution.ts';
 import { batchLabel, labelFile } from '../../stock/label.ts';
 import { clockText, holdingData, LOCAL_CODE, piecesOf, untilText } from '../../stock/words.ts';
 import { lotCautions } from './lots.ts';
@@ -29,6 +30,7 @@ export function madeAnswer(asked: Asked, made: readonly MadeBatch[], again: bool
     ],
     cautions: [
       ...unmet(asked, made),
+      ...leftRaw(asked, made),
       ...overrideCautions(asked, made),
       ...made.flatMap(({ batch }) => lotCautions(asked, batch.lots)),
       LOCAL_CODE,
@@ -50,6 +52,12 @@ export function madeAnswer(asked: Asked, made: readonly MadeBatch[], again: bool
       })),
     },
   };
+}
+
+/** By the card that was made, each card once. */
+function leftRaw({ kitchen: { book } }: Asked, made: readonly MadeBatch[]): string[] {
+  const recipes = new Set(made.flatMap(({ batch }) => book.recipes.get(batch.recipeId) ?? []));
+  return [...recipes].flatMap((recipe) => rawCautions(recipe, book));
 }
 
 /** Said to be free of something, yet its own labels say otherwise. */

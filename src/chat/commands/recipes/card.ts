@@ -4,6 +4,7 @@ import type { MethodStep, Recipe, RecipeLine } from '../../../nutrition/recipe.t
 import { recipeFoods, standsAgainst } from '../../../nutrition/swap/offer.ts';
 import type { Answer, Section } from '../../answer.ts';
 import { CROSS_CONTACT, isAllergy, reactionCaution } from '../../need-words.ts';
+import { rawCautions } from '../../raw-caution.ts';
 import { verdictTitle } from '../allergens/verdict-words.ts';
 import { allergenLine } from '../scale/allergen-line.ts';
 
@@ -35,6 +36,7 @@ export function recipeCard(recipe: Recipe, book: Book, needs: readonly Need[] = 
       { kind: 'list', heading: 'Pan and holding', items: holding(recipe) },
     ],
     cautions: [
+      ...rawCautions(recipe, book),
       ...(recipe.note ? [recipe.note] : []),
       ...(isForNeed ? [CROSS_CONTACT] : []),
       ...(isAllergy(needs) ? [reactionCaution(book.settings)] : []),

@@ -2,6 +2,7 @@ import type { Book } from '../../../nutrition/book.ts';
 import type { ScaledLine, ScaledRecipe } from '../../../nutrition/scale/scale-recipe.ts';
 import type { Answer, NextStep, Section } from '../../answer.ts';
 import { needsOf } from '../../need-words.ts';
+import { rawCautions } from '../../raw-caution.ts';
 import { slotText } from '../../slot-number.ts';
 import type { Slots } from '../../slots.ts';
 import { allergenLine, needLine } from './allergen-line.ts';
@@ -32,7 +33,11 @@ export function batchAnswer(scaled: ScaledRecipe, book: Book, slots: Slots): Ans
         text: weighed ? 'Weighed: grams are exact, nothing is rounded to a measure.' : roundingLine(scaled),
       },
     ],
-    cautions: [...(weighed ? [] : countNotes(scaled)), ...(recipe.note ? [recipe.note] : [])],
+    cautions: [
+      ...rawCautions(recipe, book),
+      ...(weighed ? [] : countNotes(scaled)),
+      ...(recipe.note ? [recipe.note] : []),
+    ],
     next: nextSteps(scaled, weighed),
     audience: needs.length > 0 ? 'asker' : 'channel',
     data: dataOf(scaled),
