@@ -80,9 +80,13 @@ describe('a medical question', () => {
       const { dietitian, physician, athleticTrainer } = kitchen.book.settings.contacts;
       const text = plainText(answer);
       for (const contact of [dietitian, physician, athleticTrainer]) expect(answer.title).toContain(contact);
-      expect(text.replace('call 911', '')).not.toMatch(/\d/);
+      expect(text.replaceAll('call 911', '')).not.toMatch(/\d/);
       expect(text).not.toMatch(/calorie|kcal|\bgood food|bad food|burn|earn/i);
-      expect(text.split('\n').filter((line) => line !== '').length).toBeLessThanOrEqual(8);
+      // Of food that may have made somebody ill, what becomes of the batch is said too.
+      const most = topic === 'food_illness' ? 14 : 8;
+      expect(text.split('\n').filter((line) => line !== '').length).toBeLessThanOrEqual(most);
+      if (topic === 'food_illness')
+        expect(text).toMatch(/allergen[\s\S]*foodborne[\s\S]*set the whole batch aside/);
     },
   );
 
