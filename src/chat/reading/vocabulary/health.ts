@@ -28,7 +28,7 @@ export const HEALTH: ReadonlySet<string> = new Set(
   crutches splint sling sutures stitches physio surgery surgeries surgical anesthesia postop prosthetic
   toothache cavities cavity dentures gingivitis tonsils tonsillectomy laryngitis bronchitis pneumonia asthma asthmatic inhaler phlegm sinusitis
   sneezing coughing cough sniffles fever feverish malaise lethargic fatigued dizzy dizziness lightheaded woozy queasy unwell
-  palpitations arrhythmia murmur hypertension hypotension cholesterol triglycerides angina pacemaker
+  palpitations arrhythmia murmur hypertension hypotension triglycerides angina pacemaker
   anorexia anorexic bulimia bulimic binge bingeing binging purge purging orexia laxative laxatives diuretic diuretics underweight overweight obese obesity bmi
   vape vaping vapes hungover hangover`
     .split(/\s+/)
