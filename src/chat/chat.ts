@@ -10,6 +10,7 @@ import type { Forms } from './forms/desk.ts';
 import type { Homes } from './home/home.ts';
 import { refuseImpossibleMoment } from './impossible-moment.ts';
 import { notAllowed } from './not-allowed.ts';
+import { refuseUnhappened } from './only-what-happened.ts';
 import { read } from './reading/read.ts';
 import type { Attached, Request } from './request.ts';
 import type { Intent, Reading, Slots } from './slots.ts';
@@ -96,6 +97,7 @@ export function createChat(
       }
       return answered(request, reading, () => {
         refuseUnreadable(request.text);
+        refuseUnhappened(request.text, reading);
         refuseImpossibleMoment(head, reading.intent);
       });
     },
