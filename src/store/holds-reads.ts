@@ -3,6 +3,7 @@ import { holdsOf, newsOf, type Release, type Stay } from '../kitchen/stock/holds
 import type { Holding, HoldingState, LoggedReading } from '../kitchen/stock/ledger.ts';
 import { inParts } from './in-parts.ts';
 import { readingOf } from './ledger-rows.ts';
+import { notReversed } from './not-reversed.ts';
 import { pantryView } from './pantry-reads.ts';
 import type { Schema } from './schema.ts';
 
@@ -42,16 +43,7 @@ async function releasesIn(db: Kysely<Schema>, workspace: string): Promise<readon
     .select(['e.id', 'h.batch_id'])
     .where('e.workspace', '=', workspace)
     .where('e.kind', '=', 'released')
-    .where(({ not, exists, selectFrom }) =>
-      not(
-        exists(
-          selectFrom('events as u')
-            .select('u.id')
-            .where('u.workspace', '=', workspace)
-            .whereRef('u.reverses', '=', 'e.id'),
-        ),
-      ),
-    )
+    .where(notReversed(workspace, 'e.id'))
     .execute();
   return rows.map((row) => ({ eventId: row.id, batchId: row.batch_id }));
 }
@@ -142,16 +134,7 @@ async function lastReading(
     .where('r.workspace', '=', workspace)
     .where('r.location', '=', location)
     .where('r.at_ms', '<=', untilMs)
-    .where(({ not, exists, selectFrom }) =>
-      not(
-        exists(
-          selectFrom('events as u')
-            .select('u.id')
-            .where('u.workspace', '=', workspace)
-            .whereRef('u.reverses', '=', 'r.event_id'),
-        ),
-      ),
-    )
+    .where(notReversed(workspace, 'r.event_id'))
     .orderBy('r.at_ms', 'desc')
     .orderBy('r.event_id', 'desc')
     .limit(1)

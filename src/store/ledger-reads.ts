@@ -3,6 +3,7 @@ import type { Batch, BatchFilter, Holding, LedgerView } from '../kitchen/stock/l
 import { withHolds } from './holds-reads.ts';
 import { inParts } from './in-parts.ts';
 import { batchOf, eventOf, holdingOf, openingOf, readingOf } from './ledger-rows.ts';
+import { notReversed } from './not-reversed.ts';
 import { pantryView } from './pantry-reads.ts';
 import { scheduleView } from './schedule-changes.ts';
 import type { BatchesTable, EventsTable, Schema } from './schema.ts';
@@ -14,16 +15,7 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
       .selectFrom('events as e')
       .where('e.workspace', '=', workspace)
       .where('e.kind', '!=', 'undone')
-      .where(({ not, exists, selectFrom }) =>
-        not(
-          exists(
-            selectFrom('events as u')
-              .select('u.id')
-              .where('u.workspace', '=', workspace)
-              .whereRef('u.reverses', '=', 'e.id'),
-          ),
-        ),
-      );
+      .where(notReversed(workspace, 'e.id'));
 
   return {
     ...pantryView(db, workspace),
@@ -120,16 +112,7 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
         .where('r.workspace', '=', workspace)
         .where('r.at_ms', '>=', fromMs)
         .where('r.at_ms', '<', toMs)
-        .where(({ not, exists, selectFrom }) =>
-          not(
-            exists(
-              selectFrom('events as u')
-                .select('u.id')
-                .where('u.workspace', '=', workspace)
-                .whereRef('u.reverses', '=', 'r.event_id'),
-            ),
-          ),
-        )
+        .where(notReversed(workspace, 'r.event_id'))
         .orderBy('r.at_ms');
       if (location !== undefined) query = query.where('r.location', '=', location);
       return (await query.execute()).map(readingOf);
@@ -140,16 +123,7 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
         .selectFrom('readings as r')
         .select((eb) => ['r.location', eb.fn.min('r.at_ms').as('first_ms')])
         .where('r.workspace', '=', workspace)
-        .where(({ not, exists, selectFrom }) =>
-          not(
-            exists(
-              selectFrom('events as u')
-                .select('u.id')
-                .where('u.workspace', '=', workspace)
-                .whereRef('u.reverses', '=', 'r.event_id'),
-            ),
-          ),
-        )
+        .where(notReversed(workspace, 'r.event_id'))
         .groupBy('r.location')
         .execute();
       return new Map(rows.map((row) => [row.location, Number(row.first_ms)]));
@@ -166,16 +140,7 @@ export function ledgerView(db: Kysely<Schema>, workspace: string): LedgerView {
         .select('e.at_ms')
         .where('o.workspace', '=', workspace)
         .where('o.food_id', 'in', foodIds)
-        .where(({ not, exists, selectFrom }) =>
-          not(
-            exists(
-              selectFrom('events as u')
-                .select('u.id')
-                .where('u.workspace', '=', workspace)
-                .whereRef('u.reverses', '=', 'o.event_id'),
-            ),
-          ),
-        )
+        .where(notReversed(workspace, 'o.event_id'))
         .orderBy('e.at_ms', 'desc')
         .orderBy('e.id', 'desc')
         .execute();
@@ -236,16 +201,7 @@ async function batchRows(
     .selectFrom('batches as b')
     .selectAll('b')
     .where('b.workspace', '=', workspace)
-    .where(({ not, exists, selectFrom }) =>
-      not(
-        exists(
-          selectFrom('events as u')
-            .select('u.id')
-            .where('u.workspace', '=', workspace)
-            .whereRef('u.reverses', '=', 'b.event_id'),
-        ),
-      ),
-    )
+    .where(notReversed(workspace, 'b.event_id'))
     .orderBy('b.made_ms');
   if (filter.codes) query = query.where('b.code', 'in', filter.codes.length > 0 ? filter.codes : ['']);
   if (filter.eventIds) query = query.where('b.event_id', 'in', filter.eventIds);

@@ -1,6 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import type { LabelState, PantryView, StatedPrice, ToldItem, ToldLabel } from '../kitchen/pantry/pantry.ts';
 import { inParts } from './in-parts.ts';
+import { notReversed } from './not-reversed.ts';
 import { present } from './present.ts';
 import type { Schema } from './schema.ts';
 
@@ -16,16 +17,7 @@ export function pantryView(db: Kysely<Schema>, workspace: string): PantryView {
         join.onRef('e.workspace', '=', 't.workspace').onRef('e.id', '=', 't.event_id'),
       )
       .where('t.workspace', '=', workspace)
-      .where(({ not, exists, selectFrom }) =>
-        not(
-          exists(
-            selectFrom('events as u')
-              .select('u.id')
-              .where('u.workspace', '=', workspace)
-              .whereRef('u.reverses', '=', 't.event_id'),
-          ),
-        ),
-      )
+      .where(notReversed(workspace, 't.event_id'))
       .orderBy('e.id')
       .select(['e.at_ms', 'e.who']);
 
@@ -70,16 +62,7 @@ export function pantryView(db: Kysely<Schema>, workspace: string): PantryView {
         .select(['m.event_id', 'm.food_id', 'm.lot', 'm.mass_mg', 'e.at_ms'])
         .where('m.workspace', '=', workspace)
         .where('e.kind', '!=', 'undone')
-        .where(({ not, exists, selectFrom }) =>
-          not(
-            exists(
-              selectFrom('events as u')
-                .select('u.id')
-                .where('u.workspace', '=', workspace)
-                .whereRef('u.reverses', '=', 'm.event_id'),
-            ),
-          ),
-        )
+        .where(notReversed(workspace, 'm.event_id'))
         .orderBy('e.at_ms')
         .orderBy('e.id');
       if (foodId !== undefined) query = query.where('m.food_id', '=', foodId);
